@@ -1,0 +1,76 @@
+import type { ClampedMaterial, InsertMetal } from '../host/material.ts';
+import type { Host } from '../host/host.ts';
+import type { SettingMethod } from '../inserts/insert.ts';
+import type { Screw } from '../screws/screw.ts';
+
+export type SeatKind = 'on-insert' | 'on-plastic' | 'over-gap' | 'far-side';
+
+/** What the joint is used for; everything but 'general' stops the program. */
+export type Use = 'general' | 'overhead' | 'lifting' | 'vehicle' | 'climbing' | 'pressure' | 'mains';
+
+/** Where hole compensation happens: drawn larger in CAD, or by the slicer; never both. */
+export type Compensation = 'in-cad' | 'in-slicer';
+
+/** How a printer closes holes: printed − drawn = a + b·ln(drawn/4 mm), mm. */
+export interface HoleBehaviour {
+  readonly offset: { readonly value: number; readonly standardUncertainty: number };
+  readonly slope: { readonly value: number; readonly standardUncertainty: number };
+  /** The error is never taken above this, mm; absent once coupons of this printer speak. */
+  readonly ceiling?: number;
+  /** Hole to hole on one printer, standard deviation, mm. */
+  readonly repeatability: number;
+  readonly standing: 'estimate' | 'measured';
+}
+
+export interface TorqueTool {
+  readonly kind: 'torque-driver' | 'hand';
+  /** Relative deviation ±: 0.06 for a driver, 0.35 by hand. */
+  readonly deviation: number;
+  /** The settings that can be dialled, ascending, N·mm; empty: any multiple of the step. */
+  readonly settings: readonly number[];
+  readonly step: number;
+}
+
+export interface ClampedPart {
+  readonly material: ClampedMaterial;
+  readonly thickness: number;
+  readonly clearanceHole: number;
+}
+
+export interface Loads {
+  /** Pull along the screw that lifts the clamped part off, N. */
+  readonly pull: number;
+  /** Load across the screw, N, carried by friction. */
+  readonly shear: number;
+  readonly serviceTemperature: number;
+  /** Time under load, h. */
+  readonly duration: number;
+}
+
+/** One screw, one clamped part, one insert in one printed part. Lengths mm, forces N. */
+export interface Joint {
+  readonly clamped: ClampedPart;
+  /** Free distance between clamped part and printed face, mm. */
+  readonly gap: number;
+  /** How far the insert sits below the printed face, mm; 0 is flush. */
+  readonly sunk: number;
+  readonly insertSide: 'near-side' | 'far-side';
+  /** Absent: the seat is found from the geometry. */
+  readonly seatOverride?: SeatKind;
+  readonly host: Host;
+  readonly setting: SettingMethod;
+  readonly insertMetal: InsertMetal;
+  readonly holes: {
+    readonly behaviour: HoleBehaviour;
+    readonly compensation: Compensation;
+    /** Bore over the pilot, mm. */
+    readonly fit: number;
+    /** Step the drawn hole is rounded to, mm. */
+    readonly step: number;
+  };
+  readonly screw: Screw;
+  readonly loads: Loads;
+  readonly use: Use;
+  readonly tool: TorqueTool;
+  readonly factors: { readonly limits: number; readonly closed: number };
+}

@@ -1,0 +1,39 @@
+import type { SourceId } from './sources.ts';
+
+/** The core's one system of units, and nothing else; '-' is a ratio. */
+export type CoreUnit = 'mm' | 'mm²' | 'mm³' | 'N' | 'MPa' | 'N·mm' | 'N/mm' | '°C' | 'h' | '-';
+
+/** How far a number may be trusted; shown beside it, never by colour alone. */
+export type Standing = 'published' | 'common-practice' | 'estimate' | 'measured';
+
+/** One value put into a formula; its own derivation follows when it was computed too. */
+export interface Entry {
+  readonly symbol: string;
+  readonly value: number;
+  readonly unit: CoreUnit;
+  readonly from?: Derived;
+}
+
+/**
+ * A computed number with the way it was computed.
+ * Symbols and formulae are plain text; an underscore starts a subscript that ends at the next non-word sign.
+ */
+export interface Derived {
+  readonly symbol: string;
+  readonly value: number;
+  readonly unit: CoreUnit;
+  readonly formula: string;
+  readonly entries: readonly Entry[];
+  readonly source: SourceId;
+  readonly standing: Standing;
+}
+
+/** A value put into a formula that has no derivation of its own. */
+export function entry(symbol: string, value: number, unit: CoreUnit): Entry {
+  return { symbol, value, unit };
+}
+
+/** A computed number put into a further formula, with its way kept. */
+export function entryFrom(derived: Derived): Entry {
+  return { symbol: derived.symbol, value: derived.value, unit: derived.unit, from: derived };
+}
