@@ -1,0 +1,29 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+import { contentPolicy } from './.ci/content-policy-plugin.ts';
+import { offline } from './.ci/offline-plugin.ts';
+
+export default defineConfig({
+  // Relative addresses: the build can be served from any folder.
+  base: './',
+  plugins: [react(), contentPolicy(), offline()],
+  build: {
+    target: 'es2022',
+    sourcemap: true,
+    modulePreload: { polyfill: false },
+    // Nothing becomes a data: address, which the content policy allows for pictures only.
+    assetsInlineLimit: 0,
+  },
+  test: {
+    environment: 'node',
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/e2e/**', 'node_modules/**', 'dist/**'],
+    coverage: {
+      provider: 'v8',
+      include: ['src/core/**/*.ts'],
+      reporter: ['text-summary', 'json-summary', 'html'],
+      // The core alone: thresholds over the whole program would hide a bare core.
+      thresholds: { 'src/core/**': { lines: 90, branches: 85 } },
+    },
+  },
+});
