@@ -1,0 +1,16 @@
+import type { Derived } from '../sources/derived.ts';
+
+/** What the readings of an insert come to; every value with its standard uncertainty. */
+export interface InsertDimensions {
+  readonly knurlDiameter: MeasuredLength;
+  readonly pilotDiameter: MeasuredLength;
+  readonly length: MeasuredLength;
+  readonly knurledLength: MeasuredLength;
+}
+
+export interface MeasuredLength {
+  readonly estimate: Derived;
+  /** Combined standard uncertainty u, mm. */
+  readonly standardUncertainty: Derived;
+  readonly readings: number;
+}

@@ -1,0 +1,31 @@
+import type { JointAssessment, Stop } from '../joint/assessment.ts';
+
+/** Why an insert of the drawer is out for this joint, with the facts of the sentence. */
+export type Rejection = { readonly insertId: string } & (
+  | { readonly code: 'other-thread'; readonly insertThread: string; readonly screwThread: string }
+  | { readonly code: 'part-too-thin'; readonly depth: number; readonly thickness: number; readonly floor: number }
+  | { readonly code: 'boss-too-small'; readonly bossDiameter: number; readonly leastDiameter: number }
+  | { readonly code: 'holds-too-little'; readonly holds: number; readonly asked: number }
+  | { readonly code: 'no-screw-length'; readonly least: number; readonly greatest: number }
+  | { readonly code: 'no-torque'; readonly least: number; readonly most: number }
+);
+
+export interface Candidate {
+  readonly rank: number;
+  readonly assessment: JointAssessment;
+}
+
+export interface RejectedCandidate {
+  readonly rejection: Rejection;
+  /** Absent where the insert cannot be computed for this joint at all (other thread). */
+  readonly assessment?: JointAssessment;
+}
+
+/** Every insert of the drawer for one joint: ranked, or out with one reason; or the whole question stopped. */
+export type Recommendation =
+  | {
+      readonly kind: 'answered';
+      readonly ranked: readonly Candidate[];
+      readonly rejected: readonly RejectedCandidate[];
+    }
+  | { readonly kind: 'stopped'; readonly stop: Stop };
