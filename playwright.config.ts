@@ -1,0 +1,41 @@
+import { defineConfig } from '@playwright/test';
+import { browserFlags, findBrowser } from './.ci/find-browser.mjs';
+
+const browser = findBrowser();
+// "npm test" hands down a free port; this one is for running the browser tests alone.
+const port = Number(process.env['KNURLWRIGHT_TEST_PORT'] ?? 4319);
+const address = `http://127.0.0.1:${port}/`;
+
+export default defineConfig({
+  testDir: './tests/e2e',
+  outputDir: './test-results',
+  forbidOnly: Boolean(process.env['CI']),
+  retries: 0,
+  workers: 2,
+  fullyParallel: true,
+  timeout: 30_000,
+  expect: { toHaveScreenshot: { maxDiffPixelRatio: 0.01 } },
+  reporter: [['list']],
+  use: {
+    baseURL: address,
+    browserName: 'chromium',
+    launchOptions: {
+      executablePath: browser.executablePath,
+      args: browserFlags,
+      env: { ...process.env, ...browser.env },
+    },
+    contextOptions: { reducedMotion: 'reduce' },
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    trace: 'retain-on-failure',
+  },
+  projects: [
+    { name: 'desktop', use: { viewport: { width: 1440, height: 900 } } },
+    { name: 'phone', use: { viewport: { width: 390, height: 844 }, hasTouch: true } },
+  ],
+  webServer: {
+    command: `node node_modules/vite/bin/vite.js preview --host 127.0.0.1 --port ${port} --strictPort`,
+    url: address,
+    reuseExistingServer: false,
+  },
+});
