@@ -1,5 +1,5 @@
-import type { SourceId } from '../sources/sources.ts';
 import type { Standing } from '../sources/derived.ts';
+import type { SourceId } from '../sources/sources.ts';
 import type { Thread } from './thread.ts';
 
 /** Minimum strengths of a screw's property class, MPa. */
@@ -94,4 +94,10 @@ export interface Screw {
   readonly standardLengths: readonly number[];
   /** Smallest published breaking torque, N·mm; absent where no standard covers the class. */
   readonly breakingTorque?: BreakingTorque;
+  /** Rows to try where no torque fits. */
+  readonly alternatives: {
+    readonly friction?: FrictionCondition;
+    readonly propertyClass?: PropertyClass;
+    readonly washer?: Washer;
+  };
 }

@@ -1,0 +1,106 @@
+import * as z from 'zod/mini';
+import { LIMITS, type LimitName } from './limits.ts';
+
+/** The version that this program writes; older ones are migrated, newer ones refused. */
+export const DOCUMENT_VERSION = 1;
+export const DOCUMENT_FORMAT = 'knurlwright-joint';
+
+const within = (name: LimitName) => z.number().check(z.gte(LIMITS[name].least), z.lte(LIMITS[name].greatest));
+const count = (name: LimitName) => within(name).check(z.int());
+const id = z.string().check(z.minLength(1), z.maxLength(60));
+const text = (greatest: number) => z.string().check(z.maxLength(greatest));
+const readings = (name: LimitName) =>
+  z.array(within(name)).check(z.minLength(LIMITS.readings.least), z.maxLength(LIMITS.readings.greatest));
+
+const insertSchema = z.strictObject({
+  id,
+  label: z.optional(text(80)),
+  thread: id,
+  knurlDiameter_mm: readings('insertDiameter_mm'),
+  pilotDiameter_mm: readings('insertDiameter_mm'),
+  length_mm: readings('insertLength_mm'),
+  knurledLength_mm: z.optional(readings('insertLength_mm')),
+  count: z.optional(count('count')),
+});
+
+const wallSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('lines'),
+    count: count('wallLines'),
+    lineWidth_mm: within('lineWidth_mm'),
+    convention: z.enum(['rounded-beads', 'plain-beads']),
+  }),
+  z.strictObject({
+    kind: z.literal('measured'),
+    thickness_mm: within('wallThickness_mm'),
+    lineWidth_mm: within('lineWidth_mm'),
+  }),
+]);
+
+const jointSchema = z.strictObject({
+  clamped: z.strictObject({
+    material: id,
+    thickness_mm: within('clampedThickness_mm'),
+    clearanceHole_mm: within('clearanceHole_mm'),
+  }),
+  gap_mm: within('gap_mm'),
+  sunk_mm: within('sunk_mm'),
+  insertSide: z.enum(['near-side', 'far-side']),
+  seat: z.enum(['from-geometry', 'on-insert', 'on-plastic', 'over-gap', 'far-side']),
+  host: z.strictObject({
+    material: id,
+    axis: z.enum(['along-build', 'across-build']),
+    wall: wallSchema,
+    layerHeight_mm: within('layerHeight_mm'),
+    infill: z.strictObject({ pattern: id, density_percent: within('infill_percent') }),
+    topSkin_mm: within('topSkin_mm'),
+    thickness_mm: within('hostThickness_mm'),
+    bossDiameter_mm: z.optional(within('bossDiameter_mm')),
+  }),
+  setting: z.enum(['heat-set', 'cold-pressed', 'hammered']),
+  holes: z.strictObject({
+    compensation: z.enum(['in-cad', 'in-slicer']),
+    fit_mm: within('fit_mm'),
+    step_mm: within('step_mm'),
+  }),
+  screw: z.strictObject({
+    thread: id,
+    head: id,
+    propertyClass: id,
+    friction: id,
+    washer: z.enum(['none', 'plain']),
+    length_mm: z.optional(within('screwLength_mm')),
+  }),
+  loads: z.strictObject({
+    pull_N: within('pull_N'),
+    shear_N: within('shear_N'),
+    serviceTemperature_degC: within('serviceTemperature_degC'),
+    duration_h: within('duration_h'),
+  }),
+  use: z.enum(['general', 'overhead', 'lifting', 'vehicle', 'climbing', 'pressure', 'mains']),
+  tool: z.strictObject({
+    kind: z.enum(['torque-driver', 'hand']),
+    settings_Nm: z.array(within('setting_Nm')).check(z.maxLength(LIMITS.settings.greatest)),
+    step_Nm: within('toolStep_Nm'),
+  }),
+  factors: z.strictObject({ limits: within('factor'), closed: within('factor') }),
+});
+
+/**
+ * One joint, the drawer of inserts it may be made with, and the caliper they were measured with.
+ * Inputs only: results are computed. Every key that holds a quantity ends in its unit.
+ */
+export const documentSchema = z.strictObject({
+  format: z.literal(DOCUMENT_FORMAT),
+  version: z.literal(DOCUMENT_VERSION),
+  name: z.string().check(z.minLength(1), z.maxLength(80)),
+  scenario: text(400),
+  joint: jointSchema,
+  caliper: z.strictObject({ permissibleError_mm: within('permissibleError_mm') }),
+  drawer: z.array(insertSchema).check(z.minLength(LIMITS.drawer.least), z.maxLength(LIMITS.drawer.greatest)),
+  /** The insert that the person has picked; absent: the best of the drawer. */
+  chosenInsert: z.optional(id),
+});
+
+export type JointDocument = z.infer<typeof documentSchema>;
+export type InsertRecord = JointDocument['drawer'][number];

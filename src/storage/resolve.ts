@@ -1,0 +1,154 @@
+import type { Insert, Readings } from '../core/inserts/insert.ts';
+import { insertFault } from '../core/inserts/insert-faults.ts';
+import type { Catalogue } from '../core/joint/catalogue.ts';
+import type { Joint } from '../core/joint/joint.ts';
+import type { Thread } from '../core/screws/thread.ts';
+import { DRIVER_DEVIATION, HAND_DEVIATION } from '../core/torque/tool-deviation.ts';
+import type { InsertRecord, JointDocument } from './document.ts';
+import type { Refusal } from './refusal.ts';
+import { resolveHost } from './resolve-host.ts';
+import { resolveScrew } from './resolve-screw.ts';
+
+const NEWTON_MILLIMETRES_PER_NEWTON_METRE = 1000;
+
+export interface ResolvedDocument {
+  readonly joint: Joint;
+  readonly drawer: readonly Insert[];
+  readonly chosenInsert?: string;
+}
+
+export type Resolved =
+  | { readonly kind: 'resolved'; readonly value: ResolvedDocument }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] };
+
+/** Collects refusals while a document is resolved, so that all faults are named at once. */
+export interface Faults {
+  add(path: string, code: Refusal['code'], facts?: Refusal['facts']): void;
+}
+
+/**
+ * Resolves the ids of a document against the tables and checks how its parts fit one another.
+ * All faults are named at once, each at its key.
+ */
+export function resolveDocument(document: JointDocument, catalogue: Catalogue): Resolved {
+  const refusals: Refusal[] = [];
+  const faults: Faults = { add: (path, code, facts = {}) => void refusals.push({ path, code, facts }) };
+  const { joint: given } = document;
+  const screw = resolveScrew(given, catalogue, faults);
+  const host = resolveHost(given, catalogue, faults);
+  const clampedMaterial = catalogue.clampedMaterials.find((row) => row.id === given.clamped.material);
+  if (!clampedMaterial) {
+    faults.add('joint.clamped.material', 'unknown-row', {
+      value: given.clamped.material,
+      choices: catalogue.clampedMaterials.map((row) => row.id).join(', '),
+    });
+  }
+  const drawer = resolveDrawer(document, catalogue, faults);
+  if (
+    document.chosenInsert !== undefined &&
+    !document.drawer.some((one) => one.id === document.chosenInsert)
+  ) {
+    faults.add('chosenInsert', 'no-such-insert', { value: document.chosenInsert });
+  }
+  if (refusals.length > 0 || !screw || !host || !clampedMaterial) return { kind: 'refused', refusals };
+  const hand = given.tool.kind === 'hand';
+  const joint: Joint = {
+    clamped: {
+      material: clampedMaterial,
+      thickness: given.clamped.thickness_mm,
+      clearanceHole: given.clamped.clearanceHole_mm,
+    },
+    gap: given.gap_mm,
+    sunk: given.sunk_mm,
+    insertSide: given.insertSide,
+    ...(given.seat === 'from-geometry' ? {} : { seatOverride: given.seat }),
+    host,
+    setting: given.setting,
+    insertMetal: catalogue.insertMetal,
+    holes: {
+      behaviour: catalogue.uncalibratedHoles,
+      compensation: given.holes.compensation,
+      fit: given.holes.fit_mm,
+      step: given.holes.step_mm,
+    },
+    screw,
+    loads: {
+      pull: given.loads.pull_N,
+      shear: given.loads.shear_N,
+      serviceTemperature: given.loads.serviceTemperature_degC,
+      duration: given.loads.duration_h,
+    },
+    use: given.use,
+    tool: {
+      kind: given.tool.kind,
+      deviation: hand ? HAND_DEVIATION : DRIVER_DEVIATION,
+      settings: given.tool.settings_Nm
+        .map((setting) => setting * NEWTON_MILLIMETRES_PER_NEWTON_METRE)
+        .sort((one, other) => one - other),
+      step: given.tool.step_Nm * NEWTON_MILLIMETRES_PER_NEWTON_METRE,
+    },
+    factors: { limits: given.factors.limits, closed: given.factors.closed },
+  };
+  const chosen = document.chosenInsert === undefined ? {} : { chosenInsert: document.chosenInsert };
+  return { kind: 'resolved', value: { joint, drawer, ...chosen } };
+}
+
+function resolveDrawer(document: JointDocument, catalogue: Catalogue, faults: Faults): readonly Insert[] {
+  const seen = new Set<string>();
+  return document.drawer.flatMap((record, index) => {
+    const path = `drawer.${index}`;
+    if (seen.has(record.id)) faults.add(`${path}.id`, 'duplicate-id', { value: record.id });
+    seen.add(record.id);
+    const thread = catalogue.threads.find((row) => row.id === record.thread);
+    if (!thread) {
+      const choices = catalogue.threads.map((row) => row.id).join(', ');
+      faults.add(`${path}.thread`, 'unknown-row', { value: record.thread, choices });
+      return [];
+    }
+    const insert = insertOf(record, thread, document.caliper.permissibleError_mm);
+    reportInsertFault(insert, document.joint.holes.fit_mm, path, faults);
+    return [insert];
+  });
+}
+
+function insertOf(record: InsertRecord, thread: Thread, permissibleError: number): Insert {
+  const readings = (values: readonly number[]): Readings => ({ values, permissibleError });
+  return {
+    id: record.id,
+    ...(record.label === undefined ? {} : { label: record.label }),
+    thread,
+    knurlDiameter: readings(record.knurlDiameter_mm),
+    pilotDiameter: readings(record.pilotDiameter_mm),
+    length: readings(record.length_mm),
+    ...(record.knurledLength_mm === undefined ? {} : { knurledLength: readings(record.knurledLength_mm) }),
+    ...(record.count === undefined ? {} : { count: record.count }),
+  };
+}
+
+const KEY_OF_FAULT = {
+  'pilot-not-below-knurl': 'pilotDiameter_mm',
+  'length-and-knurl-swapped': 'knurlDiameter_mm',
+  'no-brass-left': 'knurlDiameter_mm',
+  'knurl-too-wide': 'knurlDiameter_mm',
+  'pilot-below-thread': 'pilotDiameter_mm',
+  'no-bite': 'pilotDiameter_mm',
+  'too-long': 'length_mm',
+  'too-short': 'length_mm',
+  'knurled-longer-than-insert': 'knurledLength_mm',
+} as const;
+
+function reportInsertFault(insert: Insert, fit: number, path: string, faults: Faults): void {
+  const mean = ({ values }: Readings) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const fault = insertFault({
+    threadDiameter: insert.thread.nominalDiameter,
+    knurlDiameter: mean(insert.knurlDiameter),
+    pilotDiameter: mean(insert.pilotDiameter),
+    length: mean(insert.length),
+    ...(insert.knurledLength ? { knurledLength: mean(insert.knurledLength) } : {}),
+    fit,
+  });
+  if (!fault) return;
+  const { code, ...facts } = fault;
+  const key = fault.code === 'looks-like-inches' ? `${fault.feature}_mm` : KEY_OF_FAULT[fault.code];
+  faults.add(`${path}.${key}`, code, facts);
+}
