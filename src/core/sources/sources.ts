@@ -27,6 +27,10 @@ export const SOURCES = {
     howKnown: 'reprint',
     note: 'Basic sizes read in reprints; 2A and 2B limits remembered.',
   },
+  'asme-b1.1-limits': {
+    title: 'ASME B1.1, Unified inch screw threads, limits 2A and 2B',
+    howKnown: 'from-memory',
+  },
   'asme-b18.2.8': { title: 'ASME B18.2.8, Clearance holes for bolts, screws and studs', howKnown: 'reprint' },
   'iso-273': { title: 'ISO 273, Fasteners, clearance holes for bolts and screws', howKnown: 'reprint' },
   'iso-888': { title: 'ISO 888, Fasteners, nominal lengths', howKnown: 'from-memory' },
@@ -39,12 +43,17 @@ export const SOURCES = {
     note: 'Formula read, table of torques remembered.',
   },
   'iso-3506-1': { title: 'ISO 3506-1, Mechanical properties of corrosion-resistant stainless steel fasteners', howKnown: 'reprint' },
+  'iso-3506-1-classes': {
+    title: 'ISO 3506-1, strengths of the property classes 50 and 80',
+    howKnown: 'from-memory',
+  },
   'iso-4762': { title: 'ISO 4762, Hexagon socket head cap screws', howKnown: 'reprint' },
   'iso-7380-1': { title: 'ISO 7380-1, Hexagon socket button head screws', howKnown: 'reprint' },
   'iso-10642': { title: 'ISO 10642, Hexagon socket countersunk head screws', howKnown: 'reprint' },
   'iso-7089': { title: 'ISO 7089, Plain washers, normal series', howKnown: 'reprint', note: 'M2.5 remembered.' },
   'asme-b18.3': { title: 'ASME B18.3, Socket cap screws, inch series', howKnown: 'from-memory' },
   'asme-b18.21.1': { title: 'ASME B18.21.1, Washers, inch series', howKnown: 'from-memory' },
+  'inch-screw-lengths': { title: 'Lengths of inch machine screws as commonly sold', howKnown: 'from-memory' },
   'iso-16047': { title: 'ISO 16047, Fasteners, torque/clamp force testing', howKnown: 'from-memory' },
   'iso-6789': { title: 'ISO 6789, Hand torque tools', howKnown: 'reprint', note: 'Read in a tool manual that cites it.' },
   'vdi-2230': {
