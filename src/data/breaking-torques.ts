@@ -1,0 +1,51 @@
+import type { BreakingTorque } from '../core/screws/screw.ts';
+
+/**
+ * Minimum breaking torques, N·mm, class by class, ascending threads.
+ * Torsional test without head and thread friction: never a tightening torque.
+ * ISO 898-7 covers 8.8 and above; no published minimum is known for 4.6 to 5.8, so those have no row.
+ */
+export const BREAKING_TORQUES: readonly BreakingTorque[] = [
+  { thread: 'M2', propertyClass: '8.8', torque: 370, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M2.5', propertyClass: '8.8', torque: 820, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M3', propertyClass: '8.8', torque: 1500, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M4', propertyClass: '8.8', torque: 3600, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M5', propertyClass: '8.8', torque: 7600, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M6', propertyClass: '8.8', torque: 13000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M8', propertyClass: '8.8', torque: 33000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M2', propertyClass: '10.9', torque: 450, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M2.5', propertyClass: '10.9', torque: 1000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M3', propertyClass: '10.9', torque: 1900, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M4', propertyClass: '10.9', torque: 4400, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M5', propertyClass: '10.9', torque: 9300, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M6', propertyClass: '10.9', torque: 16000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M8', propertyClass: '10.9', torque: 40000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M2', propertyClass: '12.9', torque: 500, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M2.5', propertyClass: '12.9', torque: 1100, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M3', propertyClass: '12.9', torque: 2100, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M4', propertyClass: '12.9', torque: 4900, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M5', propertyClass: '12.9', torque: 10000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M6', propertyClass: '12.9', torque: 17000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M8', propertyClass: '12.9', torque: 44000, source: 'iso-898-7', howKnown: 'from-memory' },
+  { thread: 'M2', propertyClass: 'A2-50', torque: 300, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M2.5', propertyClass: 'A2-50', torque: 600, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M3', propertyClass: 'A2-50', torque: 1100, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M4', propertyClass: 'A2-50', torque: 2700, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M5', propertyClass: 'A2-50', torque: 5500, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M6', propertyClass: 'A2-50', torque: 9300, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M8', propertyClass: 'A2-50', torque: 23000, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M2', propertyClass: 'A2-70', torque: 400, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M2.5', propertyClass: 'A2-70', torque: 900, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M3', propertyClass: 'A2-70', torque: 1600, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M4', propertyClass: 'A2-70', torque: 3800, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M5', propertyClass: 'A2-70', torque: 7800, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M6', propertyClass: 'A2-70', torque: 13000, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M8', propertyClass: 'A2-70', torque: 32000, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M2', propertyClass: 'A2-80', torque: 480, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M2.5', propertyClass: 'A2-80', torque: 960, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M3', propertyClass: 'A2-80', torque: 1800, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M4', propertyClass: 'A2-80', torque: 4300, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M5', propertyClass: 'A2-80', torque: 8800, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M6', propertyClass: 'A2-80', torque: 15000, source: 'iso-3506-1', howKnown: 'read' },
+  { thread: 'M8', propertyClass: 'A2-80', torque: 37000, source: 'iso-3506-1', howKnown: 'read' },
+];

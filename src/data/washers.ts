@@ -1,0 +1,68 @@
+import type { Washer } from '../core/screws/screw.ts';
+
+/** Plain washers, mm, nominal sizes, ascending threads. No inch washers: none is known well enough. */
+export const WASHERS: readonly Washer[] = [
+  {
+    standard: 'ISO 7089',
+    thread: 'M2',
+    holeDiameter: 2.2,
+    outsideDiameter: 5,
+    thickness: 0.3,
+    source: 'iso-7089',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 7089',
+    thread: 'M2.5',
+    holeDiameter: 2.7,
+    outsideDiameter: 6,
+    thickness: 0.5,
+    source: 'iso-7089',
+    howKnown: 'from-memory',
+  },
+  {
+    standard: 'ISO 7089',
+    thread: 'M3',
+    holeDiameter: 3.2,
+    outsideDiameter: 7,
+    thickness: 0.5,
+    source: 'iso-7089',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 7089',
+    thread: 'M4',
+    holeDiameter: 4.3,
+    outsideDiameter: 9,
+    thickness: 0.8,
+    source: 'iso-7089',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 7089',
+    thread: 'M5',
+    holeDiameter: 5.3,
+    outsideDiameter: 10,
+    thickness: 1,
+    source: 'iso-7089',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 7089',
+    thread: 'M6',
+    holeDiameter: 6.4,
+    outsideDiameter: 12,
+    thickness: 1.6,
+    source: 'iso-7089',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 7089',
+    thread: 'M8',
+    holeDiameter: 8.4,
+    outsideDiameter: 16,
+    thickness: 1.6,
+    source: 'iso-7089',
+    howKnown: 'read',
+  },
+];
