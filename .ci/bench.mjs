@@ -1,0 +1,212 @@
+// Measures what a person waits for, against the bars below. It only prints: timings depend on the machine and what
+// else it does, so they are no pass or fail. It ends with an error when something could not be measured at all.
+import { existsSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium } from '@playwright/test';
+import { build, preview } from 'vite';
+import { browserFlags, findBrowser } from './find-browser.mjs';
+import { importTypescript } from './run-typescript.mjs';
+import { FIRST_LOAD_LIMIT, firstLoad } from './size.mjs';
+
+/** @typedef {import('@playwright/test').Page} Page */
+
+/** The field that is edited, by its label; the first visible one is taken. */
+const EDITED_FIELD = /knurl (diameter|length)/i;
+/** What is added in turn to the number that stands in the field, so that each edit changes it. */
+const STEPS = [0.02, 0.04, 0.01, 0.03];
+const SLOW_DOWN = 4;
+const REPEATS = 15;
+const WARM_UPS = 3;
+const PAINT_BAR = 50;
+/** The page counts as settled when nothing in it has changed for this long. */
+const QUIET = 250;
+/** How long to wait for the event itself. */
+const LONGEST = 5000;
+/** Exports rank(), which ranks 1,000 inserts once and returns a list with one entry for each of them. */
+const RANKING_ENTRY = 'tests/bench/ranking.ts';
+const RANKED = 1000;
+const RANKING_BAR = 10;
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+
+/**
+ * @param {number[]} milliseconds
+ * @returns {string}
+ */
+function spreadOf(milliseconds) {
+  const sorted = [...milliseconds].sort((a, b) => a - b);
+  const at = (/** @type {number} */ share) =>
+    (sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN).toFixed(1);
+  return `min ${at(0)}, median ${at(0.5)}, max ${at(1)} ms`;
+}
+
+function benchSize() {
+  const sum = firstLoad(join(root, 'dist')).reduce((total, { kilobytes }) => total + kilobytes, 0);
+  console.log(`First load: ${sum.toFixed(1)} kB gzip (limit ${FIRST_LOAD_LIMIT} kB)`);
+}
+
+async function benchRanking() {
+  if (!existsSync(join(root, RANKING_ENTRY))) throw new Error(`${RANKING_ENTRY} is missing.`);
+  const { rank } = /** @type {{ rank?: unknown }} */ (await importTypescript(RANKING_ENTRY));
+  if (typeof rank !== 'function') throw new Error(`${RANKING_ENTRY} exports no function "rank".`);
+  /** @type {number[]} */
+  const times = [];
+  for (let run = 0; run < WARM_UPS + REPEATS; run += 1) {
+    const begin = performance.now();
+    /** @type {unknown} */
+    const ranked = Reflect.apply(rank, undefined, []);
+    if (run >= WARM_UPS) times.push(performance.now() - begin);
+    if (!Array.isArray(ranked) || ranked.length !== RANKED) {
+      throw new Error(`rank() did not return a list of ${RANKED} inserts.`);
+    }
+  }
+  console.log(`Ranking of ${RANKED} inserts, ${REPEATS} times: ${spreadOf(times)} (bar ${RANKING_BAR} ms)`);
+}
+
+/**
+ * How long a fixed loop takes in the page: shows how much slower the page really runs.
+ *
+ * @param {Page} page
+ */
+function loopTime(page) {
+  return page.evaluate(() => {
+    const begin = performance.now();
+    let sum = 0;
+    for (let i = 0; i < 2e7; i += 1) sum += Math.sqrt(i);
+    return sum > 0 ? performance.now() - begin : Number.NaN;
+  });
+}
+
+/**
+ * Does something to the page and measures in it from the event that arrives to the second animation frame after the
+ * page's first change and after its last.
+ *
+ * @param {Page} page
+ * @param {() => Promise<void>} act
+ * @returns {Promise<{ first: number, settled: number } | undefined>} undefined when nothing changed
+ */
+async function paintAfter(page, act) {
+  const measured = await page.evaluateHandle(
+    ([quiet, longest]) => {
+      let begin = Number.NaN;
+      let first = Number.NaN;
+      let settled = Number.NaN;
+      let lastChange = performance.now();
+      const start = (/** @type {Event} */ event) => {
+        if (Number.isNaN(begin)) begin = event.timeStamp;
+        lastChange = performance.now();
+      };
+      const observer = new MutationObserver(() => {
+        lastChange = performance.now();
+        requestAnimationFrame(() =>
+          requestAnimationFrame(() => {
+            settled = performance.now() - begin;
+            if (Number.isNaN(first)) first = settled;
+          }),
+        );
+      });
+      for (const kind of ['input', 'keydown']) addEventListener(kind, start, { capture: true, once: true });
+      observer.observe(document.body, {
+        subtree: true,
+        childList: true,
+        characterData: true,
+        attributes: true,
+      });
+      const done = new Promise((resolve) => {
+        const look = () => {
+          const patience = Number.isNaN(begin) ? longest : quiet;
+          if (performance.now() - lastChange < patience) {
+            setTimeout(look, 50);
+            return;
+          }
+          observer.disconnect();
+          for (const kind of ['input', 'keydown']) removeEventListener(kind, start, { capture: true });
+          resolve(Number.isNaN(first) ? undefined : { first, settled });
+        };
+        look();
+      });
+      return { done: /** @type {Promise<{ first: number, settled: number } | undefined>} */ (done) };
+    },
+    /** @type {const} */ ([QUIET, LONGEST]),
+  );
+  await act();
+  return measured.evaluate(({ done }) => done);
+}
+
+/** @param {Page} page */
+async function benchEdits(page) {
+  const field = page.locator('input').and(page.getByLabel(EDITED_FIELD)).filter({ visible: true }).first();
+  await field.waitFor({ timeout: 10_000 }).catch(() => {
+    throw new Error(`The page shows no field with a label like ${EDITED_FIELD}.`);
+  });
+  const present = Number((await field.inputValue()).replace(',', '.'));
+  if (!(present > 0)) throw new Error('The field to edit holds no plain number.');
+
+  const usual = await loopTime(page);
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOW_DOWN });
+  const slow = await loopTime(page);
+
+  /** @type {number[]} */
+  const firsts = [];
+  /** @type {number[]} */
+  const settleds = [];
+  for (let run = 0; run < WARM_UPS + REPEATS; run += 1) {
+    const before = await page.locator('body').textContent();
+    const text = (present + (STEPS[run % STEPS.length] ?? 0)).toFixed(2);
+    await field.focus();
+    await field.selectText();
+    // Some fields answer while typing and some when the value is committed: the slower of the two counts.
+    const paints = [
+      await paintAfter(page, () => page.keyboard.insertText(text)),
+      await paintAfter(page, () => field.press('Enter')),
+      await paintAfter(page, () => field.press('Tab')),
+    ].filter((paint) => paint !== undefined);
+    if ((await page.locator('body').textContent()) === before)
+      throw new Error(`Typing ${text} changed no text.`);
+    if (run < WARM_UPS) continue;
+    firsts.push(Math.max(...paints.map(({ first }) => first)));
+    settleds.push(Math.max(...paints.map(({ settled }) => settled)));
+  }
+  console.log(
+    `Edit to paint, ${REPEATS} times, page slowed ${SLOW_DOWN} times (a fixed loop: ${(slow / usual).toFixed(1)} times):\n` +
+      `  until the page has settled: ${spreadOf(settleds)} (bar ${PAINT_BAR} ms)\n` +
+      `  until its first change:     ${spreadOf(firsts)}`,
+  );
+}
+
+async function benchPaint() {
+  const server = await preview({
+    root,
+    logLevel: 'error',
+    preview: { host: '127.0.0.1', port: 0, open: false },
+  });
+  const { executablePath, env } = findBrowser();
+  const launched = await chromium.launch({
+    executablePath,
+    args: browserFlags,
+    env: { ...process.env, ...env },
+  });
+  try {
+    const page = await launched.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+    await page.goto(server.resolvedUrls?.local[0] ?? '');
+    await page.waitForLoadState('networkidle');
+    await benchEdits(page);
+  } finally {
+    await launched.close();
+    await server.close();
+  }
+}
+
+await build({ root, logLevel: 'warn' });
+/** @type {(() => void | Promise<void>)[]} */
+const benches = [benchSize, benchRanking, benchPaint];
+for (const bench of benches) {
+  try {
+    await bench();
+  } catch (error) {
+    console.error(`Not measured: ${error instanceof Error ? error.message : String(error)}`);
+    process.exitCode = 1;
+  }
+}
