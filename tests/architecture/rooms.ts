@@ -11,10 +11,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   core: { rooms: {}, packages: [] },
   data: { rooms: { core: 'types' }, packages: [] },
   storage: { rooms: { core: 'all' }, packages: ['zod'] },
-  headless: { rooms: { core: 'all', data: 'all', storage: 'all' }, packages: ['node:'] },
+  wording: { rooms: { core: 'all', storage: 'all' }, packages: [] },
+  headless: { rooms: { core: 'all', data: 'all', storage: 'all', wording: 'all' }, packages: ['node:'] },
   workers: { rooms: { core: 'all', data: 'all' }, packages: [] },
   app: {
-    rooms: { core: 'all', data: 'all', storage: 'all', workers: 'all' },
+    rooms: { core: 'all', data: 'all', storage: 'all', wording: 'all', workers: 'all' },
     packages: ['react', 'react-dom', 'mathjs', 'recharts', 'zod'],
   },
 };

@@ -1,0 +1,26 @@
+import type { ReactNode } from 'react';
+import styles from './question-section.module.css';
+
+export interface QuestionSectionProps {
+  /** Anchor that the answers lead to. */
+  readonly id: string;
+  readonly question: string;
+  /** What stands under the question in the margin. */
+  readonly aside?: ReactNode;
+  readonly children: ReactNode;
+}
+
+/** One question of the sheet: the question in the margin, what answers it beside. */
+export function QuestionSection({ id, question, aside, children }: QuestionSectionProps) {
+  return (
+    <section id={id} className={styles['section']} aria-labelledby={`${id}-question`}>
+      <div className={styles['side']}>
+        <h2 id={`${id}-question`} tabIndex={-1}>
+          {question}
+        </h2>
+        {aside === undefined ? null : <p>{aside}</p>}
+      </div>
+      <div className={styles['answer']}>{children}</div>
+    </section>
+  );
+}
