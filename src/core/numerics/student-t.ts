@@ -5,6 +5,9 @@ import { normalQuantile } from './normal-distribution.ts';
 /** Beyond this ratio t/√ν the tail is its leading power to double accuracy, and t² need not be formed. */
 const POWER_TAIL_FROM = 1e9;
 
+/** Newton's method needs 3 to 10 steps; rounding may keep the last one from vanishing. */
+const MOST_STEPS = 30;
+
 /** Chance above t, and between 0 and t, for t ≥ 0; each accurate in itself. */
 function sideParts(t: number, degrees: number): { readonly tail: number; readonly centre: number } {
   const scaled = t / Math.sqrt(degrees);
@@ -23,6 +26,13 @@ function sideParts(t: number, degrees: number): { readonly tail: number; readonl
   return { tail: lower / 2, centre: upper / 2 };
 }
 
+/** ln f(t), for t ≥ 0. */
+function logDensity(t: number, degrees: number): number {
+  const scaled = t / Math.sqrt(degrees);
+  const logSum = scaled > POWER_TAIL_FROM ? 2 * Math.log(scaled) : Math.log1p(scaled * scaled);
+  return (-(degrees + 1) / 2) * logSum - logBeta(degrees / 2, 0.5) - Math.log(degrees) / 2;
+}
+
 /**
  * Density of Student's t distribution.
  *
@@ -32,11 +42,8 @@ function sideParts(t: number, degrees: number): { readonly tail: number; readonl
  * @param degrees - degrees of freedom ν [-], real, ≥ 1
  * @returns f [-]
  */
-export function studentDensity(t: number, degrees: number): number {
-  const scaled = Math.abs(t) / Math.sqrt(degrees);
-  const logSum = scaled > POWER_TAIL_FROM ? 2 * Math.log(scaled) : Math.log1p(scaled * scaled);
-  return Math.exp((-(degrees + 1) / 2) * logSum - logBeta(degrees / 2, 0.5)) / Math.sqrt(degrees);
-}
+export const studentDensity = (t: number, degrees: number): number =>
+  Math.exp(logDensity(Math.abs(t), degrees));
 
 /**
  * Chance that a variable with Student's t distribution is at most t.
@@ -72,14 +79,14 @@ export function studentQuantile(p: number, degrees: number): number {
   const tailChance = Math.min(p, 1 - p);
   if (tailChance === 0.5) return 0;
   const centreChance = Math.abs(p - 0.5);
-  const byTail = tailChance < 0.25;
   let t = Math.abs(normalQuantile(p));
-  for (let step = 1, steps = 0; Math.abs(step) > 1e-15 && steps < 100; steps += 1) {
+  for (let step = 1, steps = 0; Math.abs(step) > 1e-15 && steps < MOST_STEPS; steps += 1) {
     const { tail, centre } = sideParts(t, degrees);
-    const slope = t * studentDensity(t, degrees);
-    step = byTail
-      ? (Math.log(tail / tailChance) * tail) / slope
-      : (Math.log(centreChance / centre) * centre) / slope;
+    const slope = Math.log(t) + logDensity(t, degrees);
+    step =
+      tailChance < 0.25
+        ? Math.log(tail / tailChance) * Math.exp(Math.log(tail) - slope)
+        : Math.log(centreChance / centre) * Math.exp(Math.log(centre) - slope);
     t *= Math.exp(step);
   }
   return p < 0.5 ? -t : t;
