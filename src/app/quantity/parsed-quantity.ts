@@ -48,6 +48,7 @@ export interface TakenQuantity {
   readonly value: number;
   /** The first unit typed, else the field's own. */
   readonly typedUnit: UnitSymbol;
+  readonly unitWasTyped: boolean;
   /** Whether the text is one number alone, so that it may stay as typed. */
   readonly isBareNumber: boolean;
 }
