@@ -1,4 +1,4 @@
-import type { HoleBehaviour } from '../core/joint/joint.ts';
+import type { HoleBehaviour } from '../core/holes/print-error.ts';
 
 /**
  * How an unknown printer closes vertical holes, until coupons of the real one speak: printed − drawn, mm.
