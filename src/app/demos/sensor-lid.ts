@@ -1,0 +1,58 @@
+import type { JointDocument } from '../../storage/document.ts';
+import { demoInsert } from './demo-insert.ts';
+
+export const SENSOR_LID: JointDocument = {
+  format: 'knurlwright-joint',
+  version: 1,
+  name: 'Sensor lid',
+  scenario:
+    'An aluminium lid, 3 mm, screwed with an M3 to a boss printed in PETG that carries a heat-set brass insert.',
+  joint: {
+    clamped: { material: 'aluminium', thickness_mm: 3, clearanceHole_mm: 3.4 },
+    gap_mm: 0,
+    sunk_mm: 0,
+    insertSide: 'near-side',
+    seat: 'from-geometry',
+    host: {
+      material: 'petg',
+      axis: 'along-build',
+      wall: { kind: 'lines', count: 5, lineWidth_mm: 0.45, convention: 'rounded-beads' },
+      layerHeight_mm: 0.2,
+      infill: { pattern: 'gyroid', density_percent: 20 },
+      topSkin_mm: 0.8,
+      thickness_mm: 10.4,
+    },
+    setting: 'heat-set',
+    holes: { compensation: 'in-cad', fit_mm: 0.05, step_mm: 0.05 },
+    screw: {
+      thread: 'M3',
+      head: 'ISO 4762',
+      propertyClass: '8.8',
+      friction: 'as-delivered',
+      washer: 'none',
+    },
+    loads: { pull_N: 90, shear_N: 20, serviceTemperature_degC: 40, duration_h: 8760 },
+    use: 'general',
+    tool: { kind: 'torque-driver', settings_Nm: [0.25, 0.4, 0.6, 0.9], step_Nm: 0.05 },
+    factors: { limits: 1.1, closed: 1.2 },
+  },
+  caliper: { permissibleError_mm: 0.03 },
+  drawer: [
+    demoInsert(
+      'tall-five',
+      'M3',
+      {
+        knurl: [5.01, 4.98, 5.02, 4.99, 5.0],
+        pilot: [4.24, 4.26, 4.25, 4.23, 4.27],
+        length: [5.0, 5.02, 4.98],
+      },
+      40,
+    ),
+    demoInsert('slim-long', 'M3', { knurl: [4.6, 4.61, 4.58], pilot: [4.0, 3.99], length: [5.7] }, 25),
+    demoInsert('short-five', 'M3', { knurl: [5.0, 4.99], pilot: [4.25], length: [4.0, 4.02] }, 60),
+    demoInsert('slim-short', 'M3', { knurl: [4.2], pilot: [3.72], length: [4.0] }, 12),
+    demoInsert('low-three', 'M3', { knurl: [4.6], pilot: [4.0], length: [3.0] }, 100),
+    demoInsert('wide-four', 'M4', { knurl: [5.6, 5.58], pilot: [5.1], length: [6.0] }, 30),
+    demoInsert('deep-eight', 'M3', { knurl: [5.0], pilot: [4.25], length: [8.0], knurled: [6.1] }, 10),
+  ],
+};

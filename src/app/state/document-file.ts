@@ -1,0 +1,26 @@
+import type { JointDocument } from '../../storage/document.ts';
+
+/** The text of the file that a joint is saved as. */
+export const documentText = (document: JointDocument): string =>
+  `${JSON.stringify(document, undefined, 2)}\n`;
+
+/** A name for the file that every system takes: sensor-lid.joint.json. */
+export function documentFileName(name: string): string {
+  const stem = name
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return `${stem === '' ? 'joint' : stem}.joint.json`;
+}
+
+/** Hands a text to the browser as a file to save. */
+export function saveText(text: string, fileName: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  // Some browsers read the file only after the click has returned.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}

@@ -1,0 +1,63 @@
+import type { Insert } from '../../core/inserts/insert.ts';
+import type { JointAssessment, Stop } from '../../core/joint/assessment.ts';
+import type { Joint } from '../../core/joint/joint.ts';
+import { recommend } from '../../core/recommend/recommend.ts';
+import type { Recommendation, Rejection } from '../../core/recommend/recommendation.ts';
+import type { JointDocument } from '../../storage/document.ts';
+import { admit } from './admit.ts';
+
+/** The insert whose joint the whole sheet shows. */
+export interface Shown {
+  readonly insert: Insert;
+  readonly assessment: JointAssessment;
+  /** Absent: it is out, for the reason of the rejection. */
+  readonly rank?: number;
+  readonly rejection?: Rejection;
+}
+
+/** All that follows from one document. */
+export interface Findings {
+  readonly joint: Joint;
+  readonly drawer: readonly Insert[];
+  readonly recommendation: Recommendation;
+  readonly stop?: Stop;
+  /** Absent where the joint is stopped, or no insert of the drawer can be computed for it. */
+  readonly shown?: Shown;
+  /** The insert that was picked, where it cannot be computed for this joint and another one is shown. */
+  readonly passedOver?: { readonly insert: Insert; readonly rejection: Rejection };
+}
+
+/** Works a document of the sheet out; it has been through the door before. */
+export function findingsOf(document: JointDocument): Findings {
+  const admitted = admit(document);
+  if (admitted.kind === 'refused') throw new Error('the sheet holds a document that its door refuses');
+  const { joint, drawer, chosenInsert } = admitted.resolved;
+  const recommendation = recommend(joint, drawer);
+  const base = { joint, drawer, recommendation };
+  if (recommendation.kind === 'stopped') return { ...base, stop: recommendation.stop };
+  return { ...base, ...choose(recommendation, drawer, chosenInsert) };
+}
+
+type Answered = Extract<Recommendation, { kind: 'answered' }>;
+
+function choose(
+  { ranked, rejected }: Answered,
+  drawer: readonly Insert[],
+  wanted: string | undefined,
+): Pick<Findings, 'shown' | 'passedOver'> {
+  const insertOf = (id: string) => drawer.find((insert) => insert.id === id);
+  const candidates = [
+    ...ranked.map(({ rank, assessment }) => ({ rank, assessment })),
+    ...rejected.flatMap(({ rejection, assessment }) => (assessment ? [{ rejection, assessment }] : [])),
+  ];
+  const found = candidates.find(({ assessment }) => assessment.insertId === wanted) ?? candidates[0];
+  const insert = found && insertOf(found.assessment.insertId);
+  const passed = rejected.find(({ rejection }) => rejection.insertId === wanted);
+  const passedInsert = wanted === undefined ? undefined : insertOf(wanted);
+  return {
+    ...(found && insert ? { shown: { insert, ...found } } : {}),
+    ...(passed && !passed.assessment && passedInsert
+      ? { passedOver: { insert: passedInsert, rejection: passed.rejection } }
+      : {}),
+  };
+}

@@ -1,0 +1,129 @@
+import type { JointDocument } from '../../storage/document.ts';
+import type { Refusal } from '../../storage/refusal.ts';
+import { admit } from './admit.ts';
+import { type Edit, withEdits } from './edit.ts';
+import { type Journal, journalOf, record, redo, undo } from './journal.ts';
+
+/** Edits of one field that the door has not taken, and why. */
+export interface PendingEdit {
+  readonly edits: readonly Edit[];
+  readonly refusals: readonly Refusal[];
+}
+
+/** The state of the page: one document, valid at all times, and what was typed beside it. */
+export interface Sheet {
+  readonly journal: Journal<JointDocument>;
+  /** By the key of the field that was typed into. */
+  readonly pending: ReadonlyMap<string, PendingEdit>;
+  /** Fields whose text is no value at all, by key. */
+  readonly unread: ReadonlySet<string>;
+  /** Grows when the document is replaced as a whole, so that typed text goes with the old one. */
+  readonly epoch: number;
+}
+
+export type SheetAction =
+  /** at: milliseconds of any clock. */
+  | { readonly type: 'edit'; readonly key: string; readonly edits: readonly Edit[]; readonly at: number }
+  | { readonly type: 'give-up'; readonly key: string }
+  | { readonly type: 'text-unread'; readonly key: string; readonly unread: boolean }
+  | { readonly type: 'open'; readonly document: JointDocument }
+  | { readonly type: 'undo' }
+  | { readonly type: 'redo' };
+
+/**
+ * One value may be asked for in two places: on the drawing and in the list. The key of a field is its path and, after
+ * an @, its place, so that what was typed and refused is shown where it was typed.
+ */
+export const fieldKey = (path: string, place: string): string => `${path}@${place}`;
+export const pathOfField = (key: string): string => key.split('@')[0] ?? key;
+
+const NONE_PENDING: ReadonlyMap<string, PendingEdit> = new Map();
+const NONE_UNREAD: ReadonlySet<string> = new Set();
+
+export const sheetOf = (document: JointDocument): Sheet => ({
+  journal: journalOf(document),
+  pending: NONE_PENDING,
+  unread: NONE_UNREAD,
+  epoch: 0,
+});
+
+export function sheetReducer(sheet: Sheet, action: SheetAction): Sheet {
+  switch (action.type) {
+    case 'edit':
+      return edited(sheet, action);
+    case 'give-up':
+      return { ...sheet, pending: without(sheet.pending, action.key) };
+    case 'text-unread':
+      return withUnread(sheet, action.key, action.unread);
+    case 'open':
+      return replacedBy(sheet, record(sheet.journal, action.document, { key: '', at: 0 }));
+    case 'undo':
+      return replacedBy(sheet, undo(sheet.journal));
+    case 'redo':
+      return replacedBy(sheet, redo(sheet.journal));
+  }
+}
+
+const replacedBy = (sheet: Sheet, journal: Journal<JointDocument>): Sheet => ({
+  journal,
+  pending: NONE_PENDING,
+  unread: NONE_UNREAD,
+  epoch: sheet.epoch + 1,
+});
+
+function without(pending: Sheet['pending'], ...keys: readonly string[]): Sheet['pending'] {
+  return new Map([...pending].filter(([key]) => !keys.includes(key)));
+}
+
+function withUnread(sheet: Sheet, key: string, isUnread: boolean): Sheet {
+  if (sheet.unread.has(key) === isUnread) return sheet;
+  const unread = new Set(sheet.unread);
+  if (isUnread) unread.add(key);
+  else unread.delete(key);
+  return { ...sheet, unread };
+}
+
+type EditAction = Extract<SheetAction, { type: 'edit' }>;
+
+/**
+ * Takes an edit together with every pending one, else with each single pending one, else alone: values that are only
+ * valid together, such as knurl and pilot typed the wrong way round, go in together.
+ */
+function edited(sheet: Sheet, { key, edits, at }: EditAction): Sheet {
+  const twins = [...sheet.pending.keys()].filter((other) => pathOfField(other) === pathOfField(key));
+  const others = [...without(sheet.pending, ...twins)];
+  const companies = others.length > 1 ? [others, ...others.map((one) => [one])] : others.map((one) => [one]);
+  const { present } = sheet.journal;
+  for (const company of companies) {
+    const all = [...company.flatMap(([, pending]) => pending.edits), ...edits];
+    const admitted = admit(withEdits(present, all));
+    if (admitted.kind === 'refused') continue;
+    const rest = without(sheet.pending, ...twins, ...company.map(([name]) => name));
+    return taken(sheet, admitted.document, { key, at, rest });
+  }
+  const alone = admit(withEdits(present, edits));
+  if (alone.kind === 'admitted') {
+    return taken(sheet, alone.document, { key, at, rest: without(sheet.pending, ...twins) });
+  }
+  return { ...sheet, pending: new Map([...others, [key, { edits, refusals: alone.refusals }]]) };
+}
+
+function taken(
+  sheet: Sheet,
+  document: JointDocument,
+  { key, at, rest }: { readonly key: string; readonly at: number; readonly rest: Sheet['pending'] },
+): Sheet {
+  const same = JSON.stringify(document) === JSON.stringify(sheet.journal.present);
+  const journal = same ? sheet.journal : record(sheet.journal, document, { key, at });
+  return { ...sheet, journal, pending: same ? rest : asked(rest, document) };
+}
+
+/** Pending edits with their reasons found anew, against the document as it has become. */
+function asked(pending: Sheet['pending'], document: JointDocument): Sheet['pending'] {
+  return new Map(
+    [...pending].map(([key, { edits, refusals }]) => {
+      const admitted = admit(withEdits(document, edits));
+      return [key, { edits, refusals: admitted.kind === 'refused' ? admitted.refusals : refusals }];
+    }),
+  );
+}
