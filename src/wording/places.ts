@@ -1,0 +1,89 @@
+/** What each key of a joint document is called where a person reads about it. */
+const KEY_WORDS: Readonly<Record<string, string>> = {
+  format: 'format',
+  version: 'version',
+  name: 'name',
+  scenario: 'description',
+  joint: 'joint',
+  caliper: 'caliper',
+  permissibleError_mm: 'permissible error',
+  chosenInsert: 'chosen insert',
+  clamped: 'clamped part',
+  material: 'material',
+  thickness_mm: 'thickness',
+  clearanceHole_mm: 'clearance hole',
+  gap_mm: 'gap',
+  sunk_mm: 'depth below the face',
+  insertSide: 'side of the insert',
+  seat: 'seat',
+  host: 'printed part',
+  axis: 'insert axis',
+  wall: 'wall',
+  kind: 'kind',
+  count: 'count',
+  lineWidth_mm: 'line width',
+  convention: 'way of counting walls',
+  layerHeight_mm: 'layer height',
+  infill: 'infill',
+  pattern: 'pattern',
+  density_percent: 'density',
+  topSkin_mm: 'top skin',
+  bossDiameter_mm: 'boss diameter',
+  setting: 'way of setting',
+  holes: 'holes',
+  compensation: 'compensation',
+  fit_mm: 'fit over the pilot',
+  step_mm: 'step of the drawn hole',
+  screw: 'screw',
+  thread: 'thread',
+  head: 'head',
+  propertyClass: 'property class',
+  friction: 'friction',
+  washer: 'washer',
+  length_mm: 'length',
+  loads: 'loads',
+  pull_N: 'pull',
+  shear_N: 'load across the screw',
+  serviceTemperature_degC: 'warmest service',
+  duration_h: 'time under load',
+  use: 'use',
+  tool: 'tool',
+  settings_Nm: 'settings',
+  step_Nm: 'step of the tool',
+  factors: 'factors',
+  limits: 'limits divided by',
+  closed: 'kept closed by',
+  id: 'identifier',
+  label: 'label',
+  knurlDiameter_mm: 'knurl diameter',
+  pilotDiameter_mm: 'pilot diameter',
+  knurledLength_mm: 'knurled length',
+};
+
+const UNIT_ENDINGS = { _mm: 'mm', _N: 'N', _Nm: 'N·m', _degC: '°C', _h: 'h', _percent: '%' } as const;
+
+/** The unit that a key's name ends in; empty for a key without one. */
+export function unitOfPath(path: string): string {
+  const key = path.split('.').findLast((part) => Number.isNaN(Number(part))) ?? '';
+  const ending = Object.entries(UNIT_ENDINGS).find(([suffix]) => key.endsWith(suffix));
+  return ending?.[1] ?? '';
+}
+
+/** A path of a document in words: drawer.2.length_mm.0 is "insert 3 of the drawer, length, reading 1". */
+export function placeOfPath(path: string): string {
+  if (path === '') return 'the document';
+  const words: string[] = [];
+  const parts = path.split('.');
+  for (const [index, part] of parts.entries()) {
+    const before = parts[index - 1];
+    if (part === 'drawer') {
+      if (index === parts.length - 1) words.push('the drawer');
+    } else if (!Number.isNaN(Number(part)) && part !== '') {
+      if (before === 'drawer') words.push(`insert ${Number(part) + 1} of the drawer`);
+      else words.push(`${before === 'settings_Nm' ? 'setting' : 'reading'} ${Number(part) + 1}`);
+    } else if (part !== 'joint' || parts.length === 1) {
+      words.push(Object.hasOwn(KEY_WORDS, part) ? (KEY_WORDS[part] ?? part) : `“${part}”`);
+    }
+  }
+  return words.join(', ');
+}

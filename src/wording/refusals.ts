@@ -1,0 +1,142 @@
+import type { InsertFault } from '../core/inserts/insert-faults.ts';
+import type { Refusal, RefusalCode } from '../storage/refusal.ts';
+import { decimalText, lengthText } from './amount.ts';
+import { type FaultWords, wordsOfInsertFault } from './insert-faults.ts';
+import { placeOfPath, unitOfPath } from './places.ts';
+
+type Facts = Refusal['facts'];
+
+const text = (facts: Facts, key: string): string => String(facts[key] ?? 'what was given');
+const number = (facts: Facts, key: string): number => Number(facts[key] ?? 0);
+const withUnit = (facts: Facts, key: string, path: string): string => {
+  const unit = unitOfPath(path);
+  return unit === '' ? text(facts, key) : `${text(facts, key)}\u00a0${unit}`;
+};
+const choices = (facts: Facts): string =>
+  facts['choices'] === undefined ? 'It has no default.' : `Choose one of: ${text(facts, 'choices')}.`;
+
+type WordsOfCode = (facts: Facts, path: string) => FaultWords;
+
+const insertFault =
+  (code: InsertFault['code']): WordsOfCode =>
+  (facts) => {
+    // The door fills the facts from the fault itself, so they are its fields.
+    return wordsOfInsertFault({ ...facts, code } as InsertFault);
+  };
+
+const KIND_WORDS: Readonly<Record<string, string>> = {
+  number: 'a number',
+  string: 'a text',
+  array: 'a list',
+  object: 'a group of keys',
+};
+
+const WORDS = {
+  'not-json': (facts) => ({
+    wrong: `The text cannot be read as JSON: ${text(facts, 'reason')}.`.replace('..', '.'),
+    cause: 'Was it cut short, or is a comma or a bracket missing?',
+  }),
+  'too-large': (facts) => ({
+    wrong: `The text has ${decimalText(number(facts, 'characters'), 0)} characters; at most ${decimalText(number(facts, 'greatest'), 0)} are read.`,
+    cause: 'Is it a joint document at all?',
+  }),
+  'not-ours': (facts) => ({
+    wrong: `This is not a joint document: its format is not “${text(facts, 'wanted')}”.`,
+    cause: 'Was another file picked?',
+  }),
+  'newer-version': (facts) => ({
+    wrong: `The document has version ${text(facts, 'version')}; this program knows versions up to ${text(facts, 'known')}.`,
+    cause: 'It was written by a newer program: load the page anew to get it.',
+  }),
+  missing: (facts) => ({ wrong: 'It is missing.', cause: choices(facts) }),
+  'unknown-key': () => ({ wrong: 'This key is not known here.', cause: 'Is its name or its place misspelt?' }),
+  'wrong-kind': (facts) => ({
+    wrong: `${text(facts, 'value')} is not ${KIND_WORDS[text(facts, 'wanted')] ?? `the kind wanted, ${text(facts, 'wanted')}`}.`,
+    cause: 'A number stands without quotes and without its unit.',
+  }),
+  'not-a-choice': (facts) => ({ wrong: `“${text(facts, 'value')}” is not one of the choices.`, cause: choices(facts) }),
+  'below-limit': (facts, path) => ({
+    wrong: `${withUnit(facts, 'value', path)} is below the least that is taken, ${withUnit(facts, 'least', path)}.`,
+    cause: 'Is the decimal point or the unit another one?',
+  }),
+  'above-limit': (facts, path) => ({
+    wrong: `${withUnit(facts, 'value', path)} is above the most that is taken, ${withUnit(facts, 'greatest', path)}.`,
+    cause: 'Is the decimal point or the unit another one?',
+  }),
+  'too-few': (facts) => ({
+    wrong: `It is too short: at least ${text(facts, 'least')} needed.`,
+    cause: 'Was a reading or a name left out?',
+  }),
+  'too-many': (facts) => ({
+    wrong: `It is too long: at most ${text(facts, 'greatest')} taken.`,
+    cause: 'Was a list pasted twice?',
+  }),
+  'not-whole': (facts) => ({
+    wrong: `${text(facts, 'value')} is not a whole number.`,
+    cause: 'This is counted, not measured.',
+  }),
+  'unknown-row': (facts) => ({ wrong: `“${text(facts, 'value')}” is in no table.`, cause: choices(facts) }),
+  'no-such-head': (facts) => ({
+    wrong: `${text(facts, 'head')} has no head for ${text(facts, 'thread')}.`,
+    cause: `It is known for: ${text(facts, 'made')}.`,
+  }),
+  'no-such-washer': (facts) => ({
+    wrong: `No plain washer is known for ${text(facts, 'thread')}.`,
+    cause: 'Leave the washer out.',
+  }),
+  'clearance-below-screw': (facts) => ({
+    wrong: `A clearance hole of ${lengthText(number(facts, 'value'))} does not let a screw of ${lengthText(number(facts, 'screw'))} through.`,
+    cause: `The usual hole is ${lengthText(number(facts, 'medium'))}.`,
+  }),
+  'clearance-above-head': (facts) => ({
+    wrong: `A clearance hole of ${lengthText(number(facts, 'value'))} lets the head of ${lengthText(number(facts, 'bearing'))} fall through.`,
+    cause: 'Use a washer, or a smaller hole.',
+  }),
+  'layer-above-line': (facts) => ({
+    wrong: `A layer of ${lengthText(number(facts, 'layerHeight'))} is higher than the line of ${lengthText(number(facts, 'lineWidth'))} is wide.`,
+    cause: 'Are the two swapped?',
+  }),
+  'duplicate-id': (facts) => ({
+    wrong: `“${text(facts, 'value')}” names two inserts of the drawer.`,
+    cause: 'Give one of them another name.',
+  }),
+  'no-such-insert': (facts) => ({
+    wrong: `The chosen insert, “${text(facts, 'value')}”, is not in the drawer.`,
+    cause: 'Was it taken out or renamed?',
+  }),
+  'screw-length-not-made': (facts) => ({
+    wrong: `A screw of ${lengthText(number(facts, 'value'))} is not a standard length.`,
+    cause: facts['choices'] === undefined ? 'Choose a length that is made.' : choices(facts),
+  }),
+  'looks-like-inches': insertFault('looks-like-inches'),
+  'pilot-not-below-knurl': insertFault('pilot-not-below-knurl'),
+  'length-and-knurl-swapped': insertFault('length-and-knurl-swapped'),
+  'no-brass-left': insertFault('no-brass-left'),
+  'knurl-too-wide': insertFault('knurl-too-wide'),
+  'pilot-below-thread': insertFault('pilot-below-thread'),
+  'no-bite': insertFault('no-bite'),
+  'too-long': insertFault('too-long'),
+  'too-short': insertFault('too-short'),
+  'knurled-longer-than-insert': insertFault('knurled-longer-than-insert'),
+} as const satisfies Record<RefusalCode, WordsOfCode>;
+
+export const wordsOfRefusal = (refusal: Refusal): FaultWords =>
+  WORDS[refusal.code](refusal.facts, refusal.path);
+
+/** The likely cause of a refusal, or what to do about it. */
+export const causeOfRefusal = (refusal: Refusal): string => wordsOfRefusal(refusal).cause;
+
+/** What is wrong and its likely cause, for beside the field that it concerns. */
+export function sentenceOfRefusal(refusal: Refusal): string {
+  const { wrong, cause } = wordsOfRefusal(refusal);
+  return `${wrong} ${cause}`;
+}
+
+/** The same with its place in front, for a list of all that was refused. */
+export const lineOfRefusal = (refusal: Refusal): string =>
+  `${placeOfRefusal(refusal)}: ${sentenceOfRefusal(refusal)}`;
+
+export function placeOfRefusal(refusal: Refusal): string {
+  const place = placeOfPath(refusal.path);
+  return `${place.slice(0, 1).toUpperCase()}${place.slice(1)}`;
+}

@@ -1,0 +1,22 @@
+import type { Rejection } from '../core/recommend/recommendation.ts';
+import { forceText, lengthText, torqueText } from './amount.ts';
+
+/** Why an insert of the drawer is out for this joint. */
+export function sentenceOfRejection(rejection: Rejection): string {
+  switch (rejection.code) {
+    case 'other-thread':
+      return `${rejection.insertThread} thread; the joint’s screw is ${rejection.screwThread}.`;
+    case 'part-too-thin':
+      return rejection.floor > 0
+        ? `Needs a hole of ${lengthText(rejection.depth)}: only ${lengthText(rejection.floor)} of floor left in a part ${lengthText(rejection.thickness)} high.`
+        : `Needs a hole of ${lengthText(rejection.depth)}: no floor left in a part ${lengthText(rejection.thickness)} high.`;
+    case 'boss-too-small':
+      return `Needs a boss of ${lengthText(rejection.leastDiameter)}; yours is ${lengthText(rejection.bossDiameter)}.`;
+    case 'holds-too-little':
+      return `Too weak: it holds ${forceText(rejection.holds)}, and this joint asks for ${forceText(rejection.asked)}.`;
+    case 'no-screw-length':
+      return `No standard screw fits: it would have to be between ${lengthText(rejection.least)} and ${lengthText(rejection.greatest)} long.`;
+    case 'no-torque':
+      return `No torque fits: the joint closes at ${torqueText(rejection.least)}, but gives way at ${torqueText(rejection.most)}.`;
+  }
+}
