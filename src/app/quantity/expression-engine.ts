@@ -133,11 +133,19 @@ function treeOf(source: string): MathNode | undefined {
   }
 }
 
-/** "5 in to mm": the wish after "to" at the root must be a unit alone; the value itself is what counts. */
-function withoutWish(tree: MathNode): MathNode | undefined {
-  if (!isOperatorNode(tree) || tree.fn !== 'to') return tree;
+interface Wish {
+  readonly value: MathNode;
+  /** The kind of the unit after "to". */
+  readonly kind?: UnitKind;
+}
+
+/** "5 in to mm": the wish after "to" at the root must be the last unit alone; the value itself is what counts. */
+function readWish(tree: MathNode, units: readonly UnitSymbol[]): Wish | undefined {
+  if (!isOperatorNode(tree) || tree.fn !== 'to') return { value: tree };
   const [value, wish] = tree.args;
-  return wish !== undefined && isSymbolNode(wish) ? value : undefined;
+  const last = units.at(-1);
+  if (value === undefined || wish === undefined || last === undefined) return undefined;
+  return isSymbolNode(wish) && units.length > 1 ? { value, kind: UNITS[last].kind } : undefined;
 }
 
 /**
@@ -152,13 +160,15 @@ export function evaluateExpression(expression: {
   const temperature = units.find((symbol) => UNITS[symbol].kind === 'temperature');
   if (temperature !== undefined) return notUnderstood(temperature);
   const parsed = treeOf(source);
-  const tree = parsed === undefined ? undefined : withoutWish(parsed);
-  if (tree === undefined) return notUnderstood('');
+  const wish = parsed === undefined ? undefined : readWish(parsed, units);
+  if (wish === undefined) return notUnderstood('');
   const scope = scopeOf(units);
-  const forbidden = forbiddenPart(tree, scope);
+  const forbidden = forbiddenPart(wish.value, scope);
   if (forbidden !== undefined) return notAllowed(forbidden);
   try {
-    return measured(tree.compile().evaluate(scope), units.length > 0);
+    const result = measured(wish.value.compile().evaluate(scope), units.length > 0);
+    const isAsWished = wish.kind === undefined || (result.kind === 'measure' && result.of === wish.kind);
+    return isAsWished ? result : notUnderstood('to');
   } catch {
     // Only sums of unlike quantities fail once the list has let a tree through.
     return units.length > 0 ? { kind: 'refused', code: 'unit-missing' } : notUnderstood('');

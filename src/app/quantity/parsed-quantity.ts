@@ -21,7 +21,7 @@ export type Refusal = { readonly kind: 'refused' } & (
       readonly code: 'wrong-kind';
       readonly found: UnitKind | 'other';
       readonly wanted: UnitKind;
-      readonly unit: string;
+      readonly unit: UnitSymbol;
     }
   | {
       readonly code: 'ambiguous-separator';
