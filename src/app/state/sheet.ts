@@ -19,6 +19,8 @@ export interface Sheet {
   readonly unread: ReadonlySet<string>;
   /** Grows when the document is replaced as a whole, so that typed text goes with the old one. */
   readonly epoch: number;
+  /** Grows for a field, by key, when what it shows was replaced from another place. */
+  readonly renewals: ReadonlyMap<string, number>;
 }
 
 export type SheetAction =
@@ -45,6 +47,7 @@ export const sheetOf = (document: JointDocument): Sheet => ({
   pending: NONE_PENDING,
   unread: NONE_UNREAD,
   epoch: 0,
+  renewals: new Map(),
 });
 
 export function sheetReducer(sheet: Sheet, action: SheetAction): Sheet {
@@ -69,6 +72,7 @@ const replacedBy = (sheet: Sheet, journal: Journal<JointDocument>): Sheet => ({
   pending: NONE_PENDING,
   unread: NONE_UNREAD,
   epoch: sheet.epoch + 1,
+  renewals: sheet.renewals,
 });
 
 function without(pending: Sheet['pending'], ...keys: readonly string[]): Sheet['pending'] {
@@ -89,8 +93,12 @@ type EditAction = Extract<SheetAction, { type: 'edit' }>;
  * Takes an edit together with every pending one, else with each single pending one, else alone: values that are only
  * valid together, such as knurl and pilot typed the wrong way round, go in together.
  */
-function edited(sheet: Sheet, { key, edits, at }: EditAction): Sheet {
-  const twins = [...sheet.pending.keys()].filter((other) => pathOfField(other) === pathOfField(key));
+function edited(before: Sheet, { key, edits, at }: EditAction): Sheet {
+  const twins = [...before.pending.keys()].filter((other) => pathOfField(other) === pathOfField(key));
+  const sheet = renewed(
+    before,
+    twins.filter((other) => other !== key),
+  );
   const others = [...without(sheet.pending, ...twins)];
   const companies = others.length > 1 ? [others, ...others.map((one) => [one])] : others.map((one) => [one]);
   const { present } = sheet.journal;
@@ -106,6 +114,12 @@ function edited(sheet: Sheet, { key, edits, at }: EditAction): Sheet {
     return taken(sheet, alone.document, { key, at, rest: without(sheet.pending, ...twins) });
   }
   return { ...sheet, pending: new Map([...others, [key, { edits, refusals: alone.refusals }]]) };
+}
+
+function renewed(sheet: Sheet, keys: readonly string[]): Sheet {
+  if (keys.length === 0) return sheet;
+  const grown = keys.map((key) => [key, (sheet.renewals.get(key) ?? 0) + 1] as const);
+  return { ...sheet, renewals: new Map([...sheet.renewals, ...grown]) };
 }
 
 function taken(

@@ -86,6 +86,7 @@ describe('a waiting edit', () => {
     });
     const sheet = sheetAfter(typed('drawing', 51), typed('list', 52));
     expect([...sheet.pending.keys()]).toEqual(['joint.gap_mm@list']);
+    expect([...sheet.renewals]).toEqual([['joint.gap_mm@drawing', 1]]);
     expect(sheetReducer(sheet, typed('drawing', 0.4)).pending.size).toBe(0);
   });
   test('is gone when it is given up', () => {

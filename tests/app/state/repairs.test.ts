@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { admit } from '../../../src/app/state/admit.ts';
+import { type Edit, withEdits } from '../../../src/app/state/edit.ts';
+import { repairOf } from '../../../src/app/state/repairs.ts';
+import { valueIn } from '../../../src/app/state/value-in.ts';
+
+/** What the sheet does with an edit that the door refuses: the repair of the first reason, then the door again. */
+function repaired(edits: readonly Edit[]) {
+  const wrong = withEdits(SENSOR_LID, edits);
+  const refused = admit(wrong);
+  const [refusal] = refused.kind === 'refused' ? refused.refusals : [];
+  const repair = refusal && repairOf(refusal, (path) => valueIn(wrong, path));
+  return {
+    code: refusal?.code,
+    label: repair?.label,
+    after: repair && admit(withEdits(wrong, repair.edits)),
+  };
+}
+
+describe('repairOf', () => {
+  test('swaps a knurl that is thinner than its pilot', () => {
+    const { label, after } = repaired([
+      { path: 'drawer.0.knurlDiameter_mm', value: [4.21] },
+      { path: 'drawer.0.pilotDiameter_mm', value: [5.03] },
+    ]);
+    expect(label).toBe('Swap them');
+    expect(after).toMatchObject({
+      kind: 'admitted',
+      document: { drawer: [{ knurlDiameter_mm: [5.03], pilotDiameter_mm: [4.21] }, {}, {}, {}, {}, {}, {}] },
+    });
+  });
+  test('swaps knurl and length', () => {
+    const { code, after } = repaired([
+      { path: 'drawer.0.knurlDiameter_mm', value: [3.1] },
+      { path: 'drawer.0.pilotDiameter_mm', value: [3.05] },
+    ]);
+    expect(code).toBe('length-and-knurl-swapped');
+    expect(after).toMatchObject({ kind: 'admitted' });
+    expect(after?.kind === 'admitted' && after.document.drawer[0]?.length_mm).toEqual([3.1]);
+  });
+  test('takes inches as inches', () => {
+    const { label, after } = repaired([{ path: 'drawer.0.length_mm', value: [0.2] }]);
+    expect(label).toBe('Take it as inches');
+    expect(after?.kind === 'admitted' && after.document.drawer[0]?.length_mm).toEqual([5.08]);
+  });
+  test.each([
+    ['clearance-below-screw', 'joint.clamped.clearanceHole_mm', 2.9, 'Use ⌀ 3.4'],
+    ['layer-above-line', 'joint.host.layerHeight_mm', 0.6, 'Swap them'],
+  ])('mends %s', (code, path, value, label) => {
+    const outcome = repaired([{ path, value }]);
+    expect(outcome).toMatchObject({ code, label, after: { kind: 'admitted' } });
+  });
+  test('leaves to the person what only the person can know', () => {
+    expect(repaired([{ path: 'drawer.0.length_mm', value: [16] }])).toMatchObject({
+      code: 'too-long',
+      label: undefined,
+    });
+  });
+});
