@@ -1,0 +1,36 @@
+import { createContext, useContext } from 'react';
+import type { JointDocument } from '../../storage/document.ts';
+import type { Edit } from './edit.ts';
+import type { Findings } from './findings.ts';
+import type { Sheet } from './sheet.ts';
+
+/** The sheet and what a person can do with it. */
+export interface SheetHandle {
+  readonly sheet: Sheet;
+  /** The one document, valid at all times. */
+  readonly document: JointDocument;
+  /** Puts edits in, or lets them wait with their reason; key: the field they were typed in. */
+  readonly edit: (key: string, ...edits: readonly Edit[]) => void;
+  readonly giveUp: (key: string) => void;
+  /** Tells that the text of a field is no value, or is one again. */
+  readonly tellUnread: (key: string, unread: boolean) => void;
+  readonly open: (document: JointDocument) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+}
+
+export const SheetContext = createContext<SheetHandle | null>(null);
+export const FindingsContext = createContext<Findings | null>(null);
+
+export function useSheet(): SheetHandle {
+  const handle = useContext(SheetContext);
+  if (handle === null) throw new Error('A part of the sheet stands outside of SheetProvider.');
+  return handle;
+}
+
+/** All that follows from the document. */
+export function useFindings(): Findings {
+  const findings = useContext(FindingsContext);
+  if (findings === null) throw new Error('A part of the sheet stands outside of FindingsProvider.');
+  return findings;
+}

@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { type SheetAction, sheetOf, sheetReducer } from '../../../src/app/state/sheet.ts';
+import { stalenessOf } from '../../../src/app/state/staleness.ts';
+
+const typed = (path: string, value: unknown): SheetAction => ({
+  type: 'edit',
+  key: `${path}@list`,
+  edits: [{ path, value }],
+  at: 0,
+});
+const staleAfter = (...actions: readonly SheetAction[]) =>
+  stalenessOf(actions.reduce(sheetReducer, sheetOf(SENSOR_LID)), 'slim-long');
+
+describe('stalenessOf', () => {
+  test('is fresh as long as every field was taken', () => {
+    expect(staleAfter(typed('joint.gap_mm', 0.3))).toEqual({ answers: false, ranking: false, answering: '' });
+  });
+  test('names the value that is answered instead of a refused one', () => {
+    expect(staleAfter(typed('joint.clamped.clearanceHole_mm', 2.2))).toEqual({
+      answers: true,
+      ranking: true,
+      answering: 'clearance hole ⌀ 3.4\u00a0mm',
+    });
+  });
+  test('concerns the answers where the insert shown was typed wrong', () => {
+    expect(staleAfter(typed('drawer.1.pilotDiameter_mm', [6.1]))).toEqual({
+      answers: true,
+      ranking: true,
+      answering: 'pilot diameter 4.0, 3.99\u00a0mm',
+    });
+  });
+  test('concerns the ranking alone where another insert was', () => {
+    expect(staleAfter(typed('drawer.3.pilotDiameter_mm', [6.1]))).toMatchObject({
+      answers: false,
+      ranking: true,
+    });
+  });
+  test('holds for a text that is no value, until it is one', () => {
+    const unread = (is: boolean): SheetAction => ({
+      type: 'text-unread',
+      key: 'joint.loads.pull_N@list',
+      unread: is,
+    });
+    expect(staleAfter(unread(true))).toMatchObject({
+      answers: true,
+      answering: 'pull on this joint 90\u00a0N',
+    });
+    expect(staleAfter(unread(true), unread(false)).answers).toBe(false);
+  });
+  test('does not come from a name that was refused', () => {
+    expect(staleAfter(typed('name', ''))).toMatchObject({ answers: false, ranking: false });
+  });
+});
