@@ -27,10 +27,14 @@ describe('FRICTION_CONDITIONS', () => {
     }
   });
 
-  test('hold the judged ranges of a dry and an oiled screw in brass and of a dry head on plastic (friction-judgement)', () => {
+  test('hold the judged ranges of dry, oiled and greased screws where no class is published (friction-judgement)', () => {
     expect(conditionOf('dry').thread).toEqual({ low: 0.14, high: 0.3 });
     expect(conditionOf('oiled').thread).toEqual({ low: 0.1, high: 0.17 });
     expect(conditionOf('dry').headOnPlastic).toEqual({ low: 0.2, high: 0.45 });
+    expect(conditionOf('dry').headOnMetal).toEqual({ low: 0.14, high: 0.24 });
+    expect(conditionOf('oiled').headOnMetal).toEqual({ low: 0.08, high: 0.16 });
+    expect(conditionOf('oiled').headOnPlastic).toEqual({ low: 0.1, high: 0.3 });
+    expect(conditionOf('greased').headOnPlastic).toEqual({ low: 0.1, high: 0.3 });
   });
 
   test.each([0.32, 0.35, 0.45])(

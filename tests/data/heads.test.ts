@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { ScrewHead } from '../../src/core/screws/screw.ts';
 import { HEADS } from '../../src/data/heads.ts';
 import { THREADS } from '../../src/data/threads.ts';
-import { expectPublished } from '../support/published.ts';
+import { expectPublished, expectRelative } from '../support/published.ts';
 import { theRow } from '../support/the-row.ts';
 
 const headOf = (standard: string, thread: string): ScrewHead =>
@@ -29,7 +29,38 @@ const PRINTED: readonly (readonly [standard: string, thread: string, ...sizes: s
   ['ISO 10642', 'M8', '17.92', '4.96', '15.24', '5', '3.0'],
 ];
 
+/** Inches, remembered; across flats in fractions. */
+const REMEMBERED = [
+  ['ASME B18.3 cap', 'UNC-4-40', '0.183', '0.112', '0.178', 3 / 32, '0.051'],
+  ['ASME B18.3 cap', 'UNC-6-32', '0.226', '0.138', '0.221', 7 / 64, '0.064'],
+  ['ASME B18.3 cap', 'UNC-8-32', '0.270', '0.164', '0.265', 9 / 64, '0.077'],
+  ['ASME B18.3 cap', 'UNC-10-24', '0.312', '0.190', '0.306', 5 / 32, '0.090'],
+  ['ASME B18.3 cap', 'UNC-1/4-20', '0.375', '0.250', '0.367', 3 / 16, '0.120'],
+  ['ASME B18.3 button', 'UNC-4-40', '0.213', '0.059', '0.203', 1 / 16, '0.035'],
+  ['ASME B18.3 button', 'UNC-6-32', '0.262', '0.073', '0.250', 5 / 64, '0.044'],
+  ['ASME B18.3 button', 'UNC-8-32', '0.312', '0.087', '0.298', 3 / 32, '0.052'],
+  ['ASME B18.3 button', 'UNC-10-24', '0.361', '0.101', '0.347', 1 / 8, '0.070'],
+  ['ASME B18.3 button', 'UNC-1/4-20', '0.437', '0.132', '0.419', 5 / 32, '0.087'],
+  ['ASME B18.3 flat', 'UNC-4-40', '0.255', '0.083', '0.218', 1 / 16, '0.055'],
+  ['ASME B18.3 flat', 'UNC-6-32', '0.307', '0.097', '0.263', 5 / 64, '0.066'],
+  ['ASME B18.3 flat', 'UNC-8-32', '0.359', '0.112', '0.311', 3 / 32, '0.076'],
+  ['ASME B18.3 flat', 'UNC-10-24', '0.411', '0.127', '0.359', 1 / 8, '0.087'],
+  ['ASME B18.3 flat', 'UNC-1/4-20', '0.531', '0.161', '0.480', 5 / 32, '0.111'],
+] as const;
+
 describe('HEADS', () => {
+  test.each(REMEMBERED)(
+    '%s %s holds the remembered dk %s, k %s, bearing %s, s %f and t %s in (asme-b18.3)',
+    (standard, thread, diameter, height, bearing, acrossFlats, depth) => {
+      const head = headOf(standard, thread);
+      expectRelative(head.diameter, Number(diameter) * 25.4);
+      expectRelative(head.height, Number(height) * 25.4);
+      expectRelative(head.bearingDiameter, Number(bearing) * 25.4);
+      expectRelative(head.socketAcrossFlats, acrossFlats * 25.4);
+      expectRelative(head.socketDepth, Number(depth) * 25.4);
+    },
+  );
+
   test.each(PRINTED)(
     '%s %s holds dk %s, k %s, bearing %s, s %s and t %s mm (iso-4762, iso-7380-1, iso-10642)',
     (standard, thread, ...printed) => {

@@ -29,4 +29,8 @@ describe('UNCALIBRATED_HOLES', () => {
     expect(offset.standardUncertainty).toBe(0.1);
     expect(slope.standardUncertainty).toBe(0.1);
   });
+
+  test('take the slope 0.2307 of the measured fit, rounded (hole-metrology-note)', () => {
+    expect(slope.value).toBe(Number((0.2307).toFixed(2)));
+  });
 });
