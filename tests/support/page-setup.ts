@@ -1,0 +1,8 @@
+import { afterEach } from 'vitest';
+
+// Only for tests that opt in to a page with "@vitest-environment jsdom": the other ones stay quick.
+if (typeof document !== 'undefined') {
+  const { cleanup } = await import('@testing-library/react');
+  await import('@testing-library/jest-dom/vitest');
+  afterEach(cleanup);
+}
