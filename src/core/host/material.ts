@@ -61,7 +61,12 @@ export type ClampedMaterial =
       readonly modulus: number;
       readonly source: SourceId;
     }
-  | { readonly kind: 'printed'; readonly id: string; readonly name: string; readonly polymer: PrintedMaterial };
+  | {
+      readonly kind: 'printed';
+      readonly id: string;
+      readonly name: string;
+      readonly polymer: PrintedMaterial;
+    };
 
 /** Insert brass, MPa. */
 export interface InsertMetal {

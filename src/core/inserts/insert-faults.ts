@@ -4,6 +4,8 @@ export const LEAST_BRASS_ON_DIAMETER = 0.6;
 export const GREATEST_LENGTH_IN_DIAMETERS = 5;
 /** Below this length over knurl diameter the knurled length can no longer be estimated from the length. */
 export const LEAST_LENGTH_PER_KNURL = 0.4;
+/** Below this length, in thread diameters, too few turns are left to carry anything. */
+export const LEAST_LENGTH_IN_DIAMETERS = 0.5;
 /** Millimetres in an inch, to recognise a reading typed in inches. */
 const MILLIMETRES_PER_INCH = 25.4;
 /** Knurl over thread diameter beyond which a reading is no longer believed (data sheets end near 1.8). */
@@ -78,9 +80,9 @@ export function insertFault(readings: InsertReadings): InsertFault | undefined {
   if (pilotDiameter + fit >= knurlDiameter)
     return { code: 'no-bite', knurlDiameter, bore: pilotDiameter + fit };
   if (length > greatestLength) return { code: 'too-long', length, greatest: greatestLength };
-  if (knurledLength === undefined && length < LEAST_LENGTH_PER_KNURL * knurlDiameter) {
-    return { code: 'too-short', length, least: LEAST_LENGTH_PER_KNURL * knurlDiameter };
-  }
+  const estimable = knurledLength === undefined ? LEAST_LENGTH_PER_KNURL * knurlDiameter : 0;
+  const leastLength = Math.max(LEAST_LENGTH_IN_DIAMETERS * d, estimable);
+  if (length < leastLength) return { code: 'too-short', length, least: leastLength };
   if (knurledLength !== undefined && knurledLength > length) {
     return { code: 'knurled-longer-than-insert', knurledLength, length };
   }

@@ -1,7 +1,8 @@
+import type { FitWindow } from '../holes/fit-window.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
+import type { Capacity, FailureMode, LoadPath, SeatKind } from '../pull-out/limit.ts';
 import type { Derived } from '../sources/derived.ts';
-import type { SeatKind, Use } from './joint.ts';
+import type { Use } from './joint.ts';
 
 /** The bore as it is to be printed and drawn. */
 export interface HoleDesign {
@@ -28,17 +29,6 @@ export interface HoleDesign {
   readonly bite: Derived;
   readonly biteFactor: Derived;
   readonly window: FitWindow;
-}
-
-/** Where the printed bore must land, and the chance that it does. */
-export interface FitWindow {
-  /** Below: the pilot no longer drops in. */
-  readonly smallest: Derived;
-  /** Above: the knurl no longer bites enough. */
-  readonly largest: Derived;
-  readonly expected: number;
-  readonly standardDeviation: number;
-  readonly chance: Derived;
 }
 
 export type SeatReason =
@@ -96,6 +86,7 @@ export type Opening =
   | 'seat-on-insert'
   | 'oiled-thread'
   | 'torque-driver'
+  | 'finer-settings'
   | 'stronger-screw'
   | 'more-walls'
   | 'solid-infill'
@@ -138,7 +129,6 @@ export type NoticeCode =
   | 'elastomer-host'
   | 'tightened-by-hand'
   | 'bond-untested'
-  | 'insert-proud-of-clearance'
   | 'readings-scatter'
   | 'knurled-length-estimated'
   | 'threadlocker-cracks-host'
@@ -175,6 +165,8 @@ export interface JointAssessment {
   /** The mode with the smallest factor. */
   readonly governing: FailureMode;
   readonly torque: TorqueWindow;
+  /** Share of the preload that is left after the time under load. */
+  readonly preloadLeft: Derived;
   /**
    * Largest multiple of the given pull and shear at which every answer still holds; absent when no load is given.
    */

@@ -1,9 +1,16 @@
-import type { ClampedMaterial, HostMaterial, InsertMetal } from '../host/material.ts';
+import type { HoleBehaviour } from '../holes/print-error.ts';
 import type { InfillFamily } from '../host/host.ts';
-import type { BreakingTorque, FrictionCondition, PropertyClass, ScrewHead, ScrewLengths, Washer } from '../screws/screw.ts';
+import type { ClampedMaterial, HostMaterial, InsertMetal } from '../host/material.ts';
+import type {
+  BreakingTorque,
+  FrictionCondition,
+  PropertyClass,
+  ScrewHead,
+  ScrewLengths,
+  Washer,
+} from '../screws/screw.ts';
 import type { Thread } from '../screws/thread.ts';
 import type { SourceId } from '../sources/sources.ts';
-import type { HoleBehaviour } from './joint.ts';
 
 export interface InfillPattern {
   readonly id: string;

@@ -1,26 +1,13 @@
-import type { ClampedMaterial, InsertMetal } from '../host/material.ts';
+import type { Compensation } from '../holes/hole-to-draw.ts';
+import type { HoleBehaviour } from '../holes/print-error.ts';
 import type { Host } from '../host/host.ts';
+import type { ClampedMaterial, InsertMetal } from '../host/material.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
+import type { SeatKind } from '../pull-out/limit.ts';
 import type { Screw } from '../screws/screw.ts';
-
-export type SeatKind = 'on-insert' | 'on-plastic' | 'over-gap' | 'far-side';
 
 /** What the joint is used for; everything but 'general' stops the program. */
 export type Use = 'general' | 'overhead' | 'lifting' | 'vehicle' | 'climbing' | 'pressure' | 'mains';
-
-/** Where hole compensation happens: drawn larger in CAD, or by the slicer; never both. */
-export type Compensation = 'in-cad' | 'in-slicer';
-
-/** How a printer closes holes: printed − drawn = a + b·ln(drawn/4 mm), mm. */
-export interface HoleBehaviour {
-  readonly offset: { readonly value: number; readonly standardUncertainty: number };
-  readonly slope: { readonly value: number; readonly standardUncertainty: number };
-  /** The error is never taken above this, mm; absent once coupons of this printer speak. */
-  readonly ceiling?: number;
-  /** Hole to hole on one printer, standard deviation, mm. */
-  readonly repeatability: number;
-  readonly standing: 'estimate' | 'measured';
-}
 
 export interface TorqueTool {
   readonly kind: 'torque-driver' | 'hand';

@@ -15,6 +15,9 @@ export type FailureMode =
   | 'seat-bearing'
   | 'torque-out';
 
+/** Where the clamped part bears, and so which way the clamp force closes. */
+export type SeatKind = 'on-insert' | 'on-plastic' | 'over-gap' | 'far-side';
+
 /** What loads a mode: the clamp force of the screw, the pull from outside, or the torque on the insert. */
 export type LoadPath = 'clamp' | 'pull' | 'torque';
 

@@ -3,7 +3,12 @@ import type { JointAssessment, Stop } from '../joint/assessment.ts';
 /** Why an insert of the drawer is out for this joint, with the facts of the sentence. */
 export type Rejection = { readonly insertId: string } & (
   | { readonly code: 'other-thread'; readonly insertThread: string; readonly screwThread: string }
-  | { readonly code: 'part-too-thin'; readonly depth: number; readonly thickness: number; readonly floor: number }
+  | {
+      readonly code: 'part-too-thin';
+      readonly depth: number;
+      readonly thickness: number;
+      readonly floor: number;
+    }
   | { readonly code: 'boss-too-small'; readonly bossDiameter: number; readonly leastDiameter: number }
   | { readonly code: 'holds-too-little'; readonly holds: number; readonly asked: number }
   | { readonly code: 'no-screw-length'; readonly least: number; readonly greatest: number }

@@ -14,7 +14,10 @@ export interface Source {
  * The standing of a number (published, common practice, estimate, measured) is kept apart from how its source is known.
  */
 export const SOURCES = {
-  'iso-68-1': { title: 'ISO 68-1, ISO general purpose screw threads, basic profile', howKnown: 'from-memory' },
+  'iso-68-1': {
+    title: 'ISO 68-1, ISO general purpose screw threads, basic profile',
+    howKnown: 'from-memory',
+  },
   'iso-724': { title: 'ISO 724, ISO metric screw threads, basic dimensions', howKnown: 'reprint' },
   'iso-261': { title: 'ISO 261, ISO metric screw threads, general plan', howKnown: 'reprint' },
   'iso-965': {
@@ -35,14 +38,20 @@ export const SOURCES = {
   'iso-273': { title: 'ISO 273, Fasteners, clearance holes for bolts and screws', howKnown: 'reprint' },
   'iso-888': { title: 'ISO 888, Fasteners, nominal lengths', howKnown: 'from-memory' },
   'iso-4759': { title: 'ISO 4759-1, length tolerance js15', howKnown: 'reprint' },
-  'iso-898-1': { title: 'ISO 898-1, Mechanical properties of bolts, screws and studs of carbon and alloy steel', howKnown: 'reprint' },
+  'iso-898-1': {
+    title: 'ISO 898-1, Mechanical properties of bolts, screws and studs of carbon and alloy steel',
+    howKnown: 'reprint',
+  },
   'iso-898-7': {
     title: 'ISO 898-7, Torsional test and minimum torques for bolts and screws, 1 mm to 10 mm',
     year: 1992,
     howKnown: 'reprint',
     note: 'Formula read, table of torques remembered.',
   },
-  'iso-3506-1': { title: 'ISO 3506-1, Mechanical properties of corrosion-resistant stainless steel fasteners', howKnown: 'reprint' },
+  'iso-3506-1': {
+    title: 'ISO 3506-1, Mechanical properties of corrosion-resistant stainless steel fasteners',
+    howKnown: 'reprint',
+  },
   'iso-3506-1-classes': {
     title: 'ISO 3506-1, strengths of the property classes 50 and 80',
     howKnown: 'from-memory',
@@ -50,12 +59,20 @@ export const SOURCES = {
   'iso-4762': { title: 'ISO 4762, Hexagon socket head cap screws', howKnown: 'reprint' },
   'iso-7380-1': { title: 'ISO 7380-1, Hexagon socket button head screws', howKnown: 'reprint' },
   'iso-10642': { title: 'ISO 10642, Hexagon socket countersunk head screws', howKnown: 'reprint' },
-  'iso-7089': { title: 'ISO 7089, Plain washers, normal series', howKnown: 'reprint', note: 'M2.5 remembered.' },
+  'iso-7089': {
+    title: 'ISO 7089, Plain washers, normal series',
+    howKnown: 'reprint',
+    note: 'M2.5 remembered.',
+  },
   'asme-b18.3': { title: 'ASME B18.3, Socket cap screws, inch series', howKnown: 'from-memory' },
   'asme-b18.21.1': { title: 'ASME B18.21.1, Washers, inch series', howKnown: 'from-memory' },
   'inch-screw-lengths': { title: 'Lengths of inch machine screws as commonly sold', howKnown: 'from-memory' },
   'iso-16047': { title: 'ISO 16047, Fasteners, torque/clamp force testing', howKnown: 'from-memory' },
-  'iso-6789': { title: 'ISO 6789, Hand torque tools', howKnown: 'reprint', note: 'Read in a tool manual that cites it.' },
+  'iso-6789': {
+    title: 'ISO 6789, Hand torque tools',
+    howKnown: 'reprint',
+    note: 'Read in a tool manual that cites it.',
+  },
   'vdi-2230': {
     title: 'VDI 2230 Part 1, Systematic calculation of highly stressed bolted joints',
     year: 2003,
@@ -67,25 +84,44 @@ export const SOURCES = {
     howKnown: 'from-memory',
     note: 'Stripping areas; they reproduce the strip-area table of Bickford within 0.01 %.',
   },
-  'bickford': {
+  bickford: {
     title: 'J. H. Bickford, Introduction to the Design and Behavior of Bolted Joints, 4th ed.',
     howKnown: 'reprint',
   },
   'machinery-handbook': { title: "Machinery's Handbook, 24th ed.", howKnown: 'reprint' },
-  'shigley': {
+  shigley: {
     title: "R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, 9th ed.",
     howKnown: 'read',
   },
   'nsts-08307': { title: 'NSTS 08307, Criteria for preloaded bolts', howKnown: 'reprint' },
-  'nasa-rp-1228': { title: 'R. T. Barrett, Fastener Design Manual, NASA RP-1228', year: 1990, howKnown: 'read' },
-  'jcgm-100': { title: 'JCGM 100, Guide to the expression of uncertainty in measurement', year: 2008, howKnown: 'reprint' },
-  'iso-13385-1': { title: 'ISO 13385-1, Callipers, design and metrological characteristics', year: 2019, howKnown: 'reprint' },
-  'en-1990': { title: 'EN 1990, Eurocode: Basis of structural design, Annex D', year: 2002, howKnown: 'from-memory' },
+  'nasa-rp-1228': {
+    title: 'R. T. Barrett, Fastener Design Manual, NASA RP-1228',
+    year: 1990,
+    howKnown: 'read',
+  },
+  'jcgm-100': {
+    title: 'JCGM 100, Guide to the expression of uncertainty in measurement',
+    year: 2008,
+    howKnown: 'reprint',
+  },
+  'iso-13385-1': {
+    title: 'ISO 13385-1, Callipers, design and metrological characteristics',
+    year: 2019,
+    howKnown: 'reprint',
+  },
+  'en-1990': {
+    title: 'EN 1990, Eurocode: Basis of structural design, Annex D',
+    year: 2002,
+    howKnown: 'from-memory',
+  },
   'gibson-ashby': {
     title: 'L. J. Gibson and M. F. Ashby, Cellular Solids (course 3.054 formula sheet)',
     howKnown: 'read',
   },
-  'findley-iso-899': { title: 'ISO 899-1, Plastics, tensile creep; Findley power law', howKnown: 'from-memory' },
+  'findley-iso-899': {
+    title: 'ISO 899-1, Plastics, tensile creep; Findley power law',
+    howKnown: 'from-memory',
+  },
   'hole-metrology-note': {
     title: 'Post "metrology" in an open blog repository: holes 3 to 10 mm measured on one printer',
     howKnown: 'read',
@@ -120,10 +156,14 @@ export const SOURCES = {
     howKnown: 'derived',
     note: 'Ranges chosen within VDI 2230 classes and friction tables.',
   },
-  'trade-practice': { title: 'Common practice of the trade', howKnown: 'read', note: 'Public build threads and hardware notes.' },
+  'trade-practice': {
+    title: 'Common practice of the trade',
+    howKnown: 'read',
+    note: 'Public build threads and hardware notes.',
+  },
   'own-model': { title: 'Model of this program, explained in docs/method.md', howKnown: 'derived' },
   'your-measurement': { title: 'Your own measurement', howKnown: 'read' },
-  'elasticity': {
+  elasticity: {
     title: 'Closed forms of linear elasticity (thick cylinder of Lamé, coaxial shear)',
     howKnown: 'read',
     note: 'Lamé as Shigley 9th ed. Eq. 3-56.',

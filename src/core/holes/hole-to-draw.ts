@@ -1,0 +1,75 @@
+import { rootInBracket } from '../numerics/root.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type HoleBehaviour, printError, printErrorOf } from './print-error.ts';
+
+/** Where hole compensation happens: drawn larger in CAD, or by the slicer; never both. */
+export type Compensation = 'in-cad' | 'in-slicer';
+
+/** How far beyond the wanted bore the drawn one is looked for, mm. */
+const BRACKET = 2;
+
+/** Rounds to the nearest multiple of a step without leaving binary dust. */
+export const roundedToStep = (value: number, step: number): number =>
+  Number((Math.round(value / step) * step).toPrecision(12));
+
+/**
+ * Drawn diameter whose printed bore is the wanted one, unrounded, as a plain number.
+ *
+ *     D + e(D) = Dt
+ *
+ * D + e(D) grows with D wherever 1 + b/D > 0.
+ *
+ * @param behaviour - how the printer closes holes
+ * @param bore - wanted bore Dt [mm], > 0
+ * @returns D [mm]
+ * @source hole-metrology-note fit, solved for the drawn diameter
+ */
+export function drawnDiameterOf(behaviour: HoleBehaviour, bore: number): number {
+  return rootInBracket({
+    f: (drawn) => drawn + printErrorOf(behaviour, drawn) - bore,
+    low: Math.max(bore - BRACKET, bore / 2),
+    high: bore + BRACKET,
+  });
+}
+
+/**
+ * Diameter to draw so that the wanted bore comes out, rounded to the step.
+ *
+ *     D + e(D) = Dt, then the nearest multiple of the step
+ *
+ * With compensation in the slicer the wanted bore itself is drawn: never both.
+ *
+ * @param bore - wanted bore Dt [mm], > 0
+ * @param habits - how the printer closes holes, where it is compensated, step [mm]
+ * @returns D_CAD [mm]
+ * @source hole-metrology-note fit
+ * @source trade-practice pilot + 0.30 mm on a printer without calibration
+ * @example bore 4.30 mm gives 4.55 mm
+ */
+export function holeToDraw(
+  bore: Derived,
+  habits: { readonly behaviour: HoleBehaviour; readonly compensation: Compensation; readonly step: number },
+): Derived {
+  const { behaviour, compensation, step } = habits;
+  if (compensation === 'in-slicer') {
+    return {
+      symbol: 'D_CAD',
+      value: roundedToStep(bore.value, step),
+      unit: 'mm',
+      formula: 'D_t',
+      entries: [entryFrom(bore), entry('step', step, 'mm')],
+      source: 'trade-practice',
+      standing: 'common-practice',
+    };
+  }
+  const exact = drawnDiameterOf(behaviour, bore.value);
+  return {
+    symbol: 'D_CAD',
+    value: roundedToStep(exact, step),
+    unit: 'mm',
+    formula: 'D_t − e',
+    entries: [entryFrom(bore), entryFrom(printError(behaviour, exact)), entry('step', step, 'mm')],
+    source: behaviour.standing === 'measured' ? 'your-measurement' : 'hole-metrology-note',
+    standing: behaviour.standing,
+  };
+}

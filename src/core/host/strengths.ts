@@ -1,0 +1,75 @@
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { InsertAxis } from './host.ts';
+import type { MaterialValue, PrintedMaterial } from './material.ts';
+import { strengthLeft } from './temperature.ts';
+
+/** Shear over tension by distortion energy, 1/√3, [-]. */
+const SHEAR_PER_TENSION = 1 / Math.sqrt(3);
+
+/** Strengths of the printed part at service temperature, MPa, named for what they do round an insert. */
+export interface HostStrengths {
+  /** Shear of the remelted plastic that fills the knurl. */
+  readonly knurlShear: Derived;
+  /** Shear on printed cylinders round the insert. */
+  readonly printedShear: Derived;
+  /** Tension along the insert's axis. */
+  readonly alongAxis: Derived;
+  /** Tension round the insert. */
+  readonly hoop: Derived;
+  readonly compressive: Derived;
+}
+
+/**
+ * Strengths of a printed material round an insert at service temperature.
+ *
+ *     τ   = θ · σxy/√3      knurl: a hot insert remelts the layers round itself, whatever the axis
+ *     τp  = θ · τ_layers    printed cylinders
+ *     σa  = θ · σz or σxy   tension along the axis: across layers when the axis lies along the build
+ *     σh  = θ · σxy or σz   hoop: in plane when the axis lies along the build, else layers part
+ *     σc  = θ · σ_compr
+ *
+ * A cold-set insert leaves the layers as printed; it uses the same τ with a smaller bond factor.
+ *
+ * @param material - strengths at 23 °C [MPa]
+ * @param axis - insert axis along or across the build direction
+ * @param serviceTemperature - T [°C], ≤ softening − 10 K
+ * @returns the five strengths [MPa]
+ * @source own-model which plane carries what
+ * @source von-mises shear over tension
+ * @source printed-materials strengths at 23 °C
+ */
+export function hostStrengths(
+  material: PrintedMaterial,
+  axis: InsertAxis,
+  serviceTemperature: number,
+): HostStrengths {
+  const theta = strengthLeft(material, serviceTemperature);
+  const scaled = (symbol: string, row: MaterialValue, given: string): Derived => ({
+    symbol,
+    value: theta.value * row.value,
+    unit: 'MPa',
+    formula: `θ · ${given}`,
+    entries: [entryFrom(theta), entry(given, row.value, 'MPa')],
+    source: 'printed-materials',
+    // Never better than an estimate: the row is somebody else's print.
+    standing: 'estimate',
+  });
+  const inPlane = material.tensileInPlane;
+  const across = material.tensileAcrossLayers;
+  const alongBuild = axis === 'along-build';
+  return {
+    knurlShear: {
+      symbol: 'τ',
+      value: theta.value * SHEAR_PER_TENSION * inPlane.value,
+      unit: 'MPa',
+      formula: 'θ · 0.577 · σ_xy',
+      entries: [entryFrom(theta), entry('σ_xy', inPlane.value, 'MPa')],
+      source: 'own-model',
+      standing: 'estimate',
+    },
+    printedShear: scaled('τ_p', material.shearBetweenLayers, 'τ_il'),
+    alongAxis: scaled('σ_a', alongBuild ? across : inPlane, alongBuild ? 'σ_z' : 'σ_xy'),
+    hoop: scaled('σ_h', alongBuild ? inPlane : across, alongBuild ? 'σ_xy' : 'σ_z'),
+    compressive: scaled('σ_c', material.compressive, 'σ_cb'),
+  };
+}

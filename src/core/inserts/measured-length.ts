@@ -1,0 +1,61 @@
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { MeasuredLength } from './dimensions.ts';
+import type { Readings } from './insert.ts';
+
+/**
+ * Best estimate of a length from caliper readings, with its combined standard uncertainty.
+ *
+ *     x̄ = Σx/n        uA = s/√n (n ≥ 2)        uB = a/√3        u = √(uA² + uB²)
+ *
+ * One reading says nothing about scatter: then u is uB alone. Not in it: form of the part, heat, jaw wear beyond
+ * the permissible error.
+ *
+ * @param symbol - symbol of the feature, as D_k
+ * @param readings - values x [mm], at least one; permissible error ±a [mm], ≥ 0
+ * @returns estimate x̄ [mm], standard uncertainty u [mm] and the number of readings
+ * @source jcgm-100 4.2 (type A), 4.3.7 (rectangular), 5.1.2 (combined)
+ * @example 5.01, 4.98 and 5.02 mm with ±0.03 mm give 5.003 mm and u 0.021 mm
+ */
+export function measuredLength(symbol: string, readings: Readings): MeasuredLength {
+  const { values, permissibleError } = readings;
+  const n = values.length;
+  const mean = values.reduce((sum, value) => sum + value, 0) / n;
+  const estimate: Derived = {
+    symbol,
+    value: mean,
+    unit: 'mm',
+    formula: n === 1 ? 'x_1' : 'Σx/n',
+    entries: [
+      ...values.slice(0, 12).map((value, index) => entry(`x_${index + 1}`, value, 'mm')),
+      entry('n', n, '-'),
+    ],
+    source: 'your-measurement',
+    standing: 'measured',
+  };
+  return {
+    estimate,
+    standardUncertainty: combinedUncertainty(symbol, estimate, values, permissibleError),
+    readings: n,
+  };
+}
+
+function combinedUncertainty(
+  symbol: string,
+  estimate: Derived,
+  values: readonly number[],
+  permissibleError: number,
+): Derived {
+  const n = values.length;
+  const squares = values.reduce((sum, value) => sum + (value - estimate.value) ** 2, 0);
+  const typeA = n >= 2 ? Math.sqrt(squares / (n - 1) / n) : 0;
+  const typeB = permissibleError / Math.sqrt(3);
+  return {
+    symbol: `u(${symbol})`,
+    value: Math.hypot(typeA, typeB),
+    unit: 'mm',
+    formula: n >= 2 ? '√(u_A² + u_B²)' : 'u_B',
+    entries: [...(n >= 2 ? [entry('u_A', typeA, 'mm')] : []), entry('u_B', typeB, 'mm'), entryFrom(estimate)],
+    source: 'jcgm-100',
+    standing: 'published',
+  };
+}

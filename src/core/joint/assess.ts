@@ -1,0 +1,104 @@
+import type { Insert } from '../inserts/insert.ts';
+import type { Capacity, FailureMode } from '../pull-out/limit.ts';
+import type { Derived } from '../sources/derived.ts';
+import type { JointAssessment, Limit, TorqueWindow } from './assessment.ts';
+import { demandOn, greatestClampForce, leastClampForce, limitsOf } from './limits.ts';
+import { loadReserve } from './load-reserve.ts';
+import { noticesOf } from './notices.ts';
+import { openingsFor } from './openings.ts';
+import type { AnswerableJoint } from './stop.ts';
+import { type Tightening, tighten } from './tightening.ts';
+
+/**
+ * Everything about one joint with one insert: the pure call behind every answer.
+ *
+ * @param joint - a joint that may be answered (stopOf gives nothing)
+ * @param insert - an insert with the screw's thread
+ * @returns hole, seat, screw, limits, torque, reserve and notices; a closed window or a missing screw is data in it
+ * @source own-model order of the steps
+ */
+export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment {
+  const tightening = tighten(joint, insert);
+  const { found, actives, conversion, least } = tightening;
+  const torque = torqueWindow(joint, insert, tightening);
+  // Without a setting the demand is shown at the largest torque that the limits allow.
+  const shownTorque = torque.kind === 'window' ? torque.dial : torque.most;
+  const clampForce = greatestClampForce(shownTorque, joint, conversion);
+  const limits = limitsOf(
+    actives.map((active) => ({
+      active,
+      demand: demandOn(active, joint, clampForce, shownTorque, conversion),
+    })),
+  );
+  const held = weakestHold(limits);
+  const reserve = loadReserve(actives, joint, conversion, least);
+  const assessment = {
+    insertId: insert.id,
+    dimensions: found.insert,
+    hole: found.hole,
+    seat: found.seat,
+    screw: found.screw,
+    limits,
+    governing: limits.find((limit) => limit.governs)?.mode ?? held.mode,
+    torque,
+    preloadLeft: tightening.left,
+    ...(reserve === undefined ? {} : { loadReserve: reserve }),
+    holds: held.capacity,
+    holdsMode: held.mode,
+  };
+  return { ...assessment, notices: noticesOf(joint, insert, assessment) };
+}
+
+function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tightening): TorqueWindow {
+  const { conversion, left, least, most, dial } = tightening;
+  if (dial === undefined) {
+    return {
+      kind: 'refused',
+      code: least.value > most.torque.value ? 'no-window' : 'no-setting',
+      least,
+      most: most.torque,
+      limitedBy: most.mode,
+      openedBy: openingsFor(joint, insert),
+    };
+  }
+  const setting: Derived = {
+    symbol: 'T',
+    value: dial,
+    unit: 'N·mm',
+    formula: 'largest setting between T_least and T_most',
+    entries: [least, most.torque].map((one) => ({
+      symbol: one.symbol,
+      value: one.value,
+      unit: one.unit,
+      from: one,
+    })),
+    source: 'own-model',
+    standing: most.torque.standing === 'published' ? least.standing : most.torque.standing,
+  };
+  return {
+    kind: 'window',
+    least,
+    most: most.torque,
+    dial: setting,
+    limitedBy: most.mode,
+    clampForceLow: leastClampForce(setting, joint, conversion, left),
+    clampForceHigh: greatestClampForce(setting, joint, conversion),
+  };
+}
+
+/** Modes that a pull on the insert loads, wherever the part bears: what "holds" means. */
+const HOLDING_MODES: readonly FailureMode[] = [
+  'knurl-shear',
+  'wall-plug',
+  'boss-tear',
+  'boss-split',
+  'shoulder-yield',
+  'shoulder-punch',
+];
+
+function weakestHold(limits: readonly Limit[]): { readonly mode: FailureMode; readonly capacity: Capacity } {
+  const holding = limits.filter((limit) => HOLDING_MODES.includes(limit.mode));
+  return holding.reduce((one, other) =>
+    other.capacity.characteristic.value < one.capacity.characteristic.value ? other : one,
+  );
+}

@@ -1,0 +1,95 @@
+import { bite, biteFactor, boreAsPrinted } from '../holes/bore.ts';
+import { leastBossDiameter, mouthChamfer, wallLines } from '../holes/boss.ts';
+import { fitWindow } from '../holes/fit-window.ts';
+import { farSideDepth, holeDepth, meltHeight, meltVolume } from '../holes/hole-depth.ts';
+import { holeToDraw } from '../holes/hole-to-draw.ts';
+import { boreDeviationOf, printError, printErrorOf } from '../holes/print-error.ts';
+import { wallThickness } from '../host/wall-thickness.ts';
+import type { InsertDimensions } from '../inserts/dimensions.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { HoleDesign } from './assessment.ts';
+import type { Joint } from './joint.ts';
+
+/** The part of the hole that does not wait for the screw: bore, melt. */
+export interface Bore {
+  readonly intended: Derived;
+  readonly drawn: Derived;
+  readonly meltVolume: Derived;
+  readonly meltHeight: Derived;
+}
+
+/** Bore and melt of an insert in a joint; see the functions in holes for each equation. */
+export function boreOf(joint: Joint, insert: InsertDimensions): Bore {
+  const intended = boreAsPrinted(insert, joint.holes.fit);
+  const volume = meltVolume(insert, intended);
+  return {
+    intended,
+    drawn: holeToDraw(intended, joint.holes),
+    meltVolume: volume,
+    meltHeight: meltHeight(volume, intended),
+  };
+}
+
+/**
+ * The hole for an insert, ready for the drawing.
+ *
+ * @param joint - printed part, hole habits
+ * @param insert - dimensions [mm]
+ * @param bore - what boreOf gave for the same joint and insert
+ * @param tipBeyondInsert - how far the screw's tip stands beyond the insert [mm], ≥ 0
+ * @returns diameters, depth, mouth, boss, walls and the chance of landing in the window
+ * @source own-model see the single equations in holes
+ */
+export function designHole(
+  joint: Joint,
+  insert: InsertDimensions,
+  bore: Bore,
+  tipBeyondInsert: number,
+): HoleDesign {
+  const { behaviour, compensation } = joint.holes;
+  const { intended, drawn } = bore;
+  const compensatedInSlicer = compensation === 'in-slicer';
+  const expected = drawn.value + (compensatedInSlicer ? 0 : printErrorOf(behaviour, drawn.value));
+  const standardDeviation = boreDeviationOf(
+    behaviour,
+    drawn.value,
+    insert.pilotDiameter.standardUncertainty.value,
+  );
+  const room = { length: insert.length.estimate, sunk: joint.sunk, layerHeight: joint.host.layerHeight };
+  const depth =
+    joint.insertSide === 'far-side'
+      ? farSideDepth(room)
+      : holeDepth({ ...room, meltHeight: bore.meltHeight, tipBeyondInsert });
+  const bossDiameter = leastBossDiameter(insert);
+  return {
+    boreAsPrinted: intended,
+    printError: compensatedInSlicer
+      ? { ...printError(behaviour, drawn.value), value: 0, formula: '0' }
+      : printError(behaviour, drawn.value),
+    drawn,
+    depth,
+    meltVolume: bore.meltVolume,
+    meltHeight: bore.meltHeight,
+    floor: floorUnder(joint, depth),
+    chamfer: mouthChamfer(),
+    bossDiameter,
+    wall: wallThickness(joint.host),
+    wallLines: wallLines(bossDiameter, intended, joint.host),
+    bite: bite(insert, intended),
+    biteFactor: biteFactor(insert, intended, expected),
+    window: fitWindow(insert, intended, { expected, standardDeviation }),
+  };
+}
+
+function floorUnder(joint: Joint, depth: Derived): Derived {
+  return {
+    symbol: 'f',
+    // A hole deeper than the part leaves no floor; recommend refuses such an insert with both numbers.
+    value: Math.max(0, joint.host.thickness - depth.value),
+    unit: 'mm',
+    formula: 'max(0, part − T)',
+    entries: [entry('part', joint.host.thickness, 'mm'), entryFrom(depth)],
+    source: 'your-measurement',
+    standing: 'measured',
+  };
+}

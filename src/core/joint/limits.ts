@@ -1,0 +1,150 @@
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { Limit } from './assessment.ts';
+import type { TorqueToForce } from './demand.ts';
+import type { Joint } from './joint.ts';
+import type { ActiveMode } from './torque-window.ts';
+
+/**
+ * Most clamp force that a setting gives: low end of friction, high end of the tool.
+ *
+ *     F = T · (1 + δ)/k_low
+ *
+ * @param torque - setting T [N·mm]
+ * @param joint - tool deviation δ [-]
+ * @param conversion - torque per force k_low [mm]
+ * @returns F [N]
+ * @source vdi-2230 tightening torque, solved for the force
+ */
+export function greatestClampForce(torque: Derived, joint: Joint, conversion: TorqueToForce): Derived {
+  return {
+    symbol: 'F_high',
+    value: (torque.value * (1 + joint.tool.deviation)) / conversion.slippery,
+    unit: 'N',
+    formula: 'T · (1 + δ)/k_low',
+    entries: [
+      entryFrom(torque),
+      entry('δ', joint.tool.deviation, '-'),
+      entry('k_low', conversion.slippery, 'mm'),
+    ],
+    source: 'vdi-2230',
+    standing: 'published',
+  };
+}
+
+/**
+ * Least clamp force that a setting leaves: high end of friction, low end of the tool, after relaxation.
+ *
+ *     F = R · T · (1 − δ)/k_high
+ *
+ * @param torque - setting T [N·mm]
+ * @param joint - tool deviation δ [-]
+ * @param conversion - torque per force k_high [mm]
+ * @param left - share of the preload that is left R [-]
+ * @returns F [N]
+ * @source vdi-2230 tightening torque, solved for the force
+ */
+export function leastClampForce(
+  torque: Derived,
+  joint: Joint,
+  conversion: TorqueToForce,
+  left: Derived,
+): Derived {
+  return {
+    symbol: 'F_low',
+    value: (left.value * torque.value * (1 - joint.tool.deviation)) / conversion.sticky,
+    unit: 'N',
+    formula: 'R_F · T · (1 − δ)/k_high',
+    entries: [
+      entryFrom(left),
+      entryFrom(torque),
+      entry('δ', joint.tool.deviation, '-'),
+      entry('k_high', conversion.sticky, 'mm'),
+    ],
+    source: 'vdi-2230',
+    standing: 'estimate',
+  };
+}
+
+/**
+ * What loads a mode at a torque.
+ *
+ *     pull path:   P
+ *     clamp path:  F + P        the whole pull on top of the clamp force: load factor 1, on the careful side
+ *     torque path: a · T · (1 + δ)
+ *
+ * @param active - the mode and its path
+ * @param joint - pull P [N]
+ * @param clampForce - most clamp force F at the torque [N]
+ * @param torque - setting T [N·mm]
+ * @param conversion - the thread's share a [-]
+ * @returns demand [N, or N·mm on the torque path]
+ * @source own-model load factor 1
+ */
+export function demandOn(
+  active: ActiveMode,
+  joint: Joint,
+  clampForce: Derived,
+  torque: Derived,
+  conversion: TorqueToForce,
+): Derived {
+  const { pull } = joint.loads;
+  const common = { source: 'own-model', standing: 'estimate' } as const;
+  switch (active.path) {
+    case 'pull':
+      return {
+        symbol: 'P',
+        value: pull,
+        unit: 'N',
+        formula: 'P',
+        entries: [entry('P', pull, 'N')],
+        ...common,
+      };
+    case 'clamp':
+      return {
+        symbol: 'F_d',
+        value: clampForce.value + pull,
+        unit: 'N',
+        formula: 'F_high + P',
+        entries: [entryFrom(clampForce), entry('P', pull, 'N')],
+        ...common,
+      };
+    case 'torque':
+      return {
+        symbol: 'T_d',
+        value: conversion.threadShare * torque.value * (1 + joint.tool.deviation),
+        unit: 'N·mm',
+        formula: 'a · T · (1 + δ)',
+        entries: [
+          entry('a', conversion.threadShare, '-'),
+          entryFrom(torque),
+          entry('δ', joint.tool.deviation, '-'),
+        ],
+        ...common,
+      };
+  }
+}
+
+/** All modes beside what loads them; the one with the smallest factor governs. */
+export function limitsOf(demanded: readonly { active: ActiveMode; demand: Derived }[]): readonly Limit[] {
+  const factorOf = (active: ActiveMode, demand: Derived) =>
+    demand.value > 0 ? active.capacity.characteristic.value / demand.value : undefined;
+  const factors = demanded.map(({ active, demand }) => factorOf(active, demand));
+  const smallest = Math.min(...factors.filter((factor) => factor !== undefined));
+  // Where nothing is loaded at all, the weakest force mode still governs.
+  const weakest = Math.min(
+    ...demanded
+      .filter((one) => one.active.path !== 'torque')
+      .map((one) => one.active.capacity.characteristic.value),
+  );
+  const anyLoaded = factors.some((factor) => factor !== undefined);
+  let taken = false;
+  return demanded.map(({ active, demand }, index) => {
+    const factor = factors[index];
+    const isSmallest = anyLoaded
+      ? factor === smallest
+      : active.path !== 'torque' && active.capacity.characteristic.value === weakest;
+    const governs = isSmallest && !taken;
+    taken ||= governs;
+    return { ...active, demand, ...(factor === undefined ? {} : { factor }), governs };
+  });
+}

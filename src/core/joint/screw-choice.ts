@@ -1,0 +1,156 @@
+import { TIP_CLEARANCE } from '../holes/hole-depth.ts';
+import type { InsertDimensions } from '../inserts/dimensions.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { ScrewChoice } from './assessment.ts';
+import type { Joint } from './joint.ts';
+
+/** Incomplete thread at the screw's tip that carries nothing, in pitches (VDI 2230, from memory). */
+const RUN_OUT_PITCHES = 0.8;
+/** Least length of screw in the insert, in thread diameters, unless the insert itself is shorter. */
+const LEAST_OVERLAP_DIAMETERS = 1;
+/** How far a screw may stand out behind a far-side insert, in thread diameters. */
+const STAND_OUT_DIAMETERS = 2;
+/** Least printed floor under a hole, mm; below it the hole breaks through. */
+export const LEAST_FLOOR = 1;
+
+/**
+ * Distance from under the head to the insert's thread.
+ *
+ *     g = washer + clamped part + gap + sunk                      near side
+ *     g = washer + clamped part + gap + printed part − L − sunk   far side
+ *
+ * A countersunk head is let in: its length counts from the top face, and no washer lies under it.
+ *
+ * @param joint - thicknesses [mm], side of the insert
+ * @param insert - length L [mm]
+ * @returns g [mm]
+ * @source own-model stack of parts
+ * @example lid 3 mm on a flush insert gives 3 mm
+ */
+export function gripLength(joint: Joint, insert: InsertDimensions): Derived {
+  const washer = joint.screw.washer?.thickness ?? 0;
+  const length = insert.length.estimate;
+  const farSide = joint.insertSide === 'far-side';
+  const behind = farSide ? joint.host.thickness - length.value - joint.sunk : joint.sunk;
+  return {
+    symbol: 'g',
+    value: washer + joint.clamped.thickness + joint.gap + behind,
+    unit: 'mm',
+    formula: farSide ? 'washer + lid + gap + part − L − sunk' : 'washer + lid + gap + sunk',
+    entries: [
+      entry('washer', washer, 'mm'),
+      entry('lid', joint.clamped.thickness, 'mm'),
+      entry('gap', joint.gap, 'mm'),
+      ...(farSide ? [entry('part', joint.host.thickness, 'mm'), entryFrom(length)] : []),
+      entry('sunk', joint.sunk, 'mm'),
+    ],
+    source: 'your-measurement',
+    standing: 'measured',
+  };
+}
+
+/**
+ * Screw length for a joint: the standard one that fills most of the insert's thread without bottoming; of equals the
+ * shortest. A length that a person has fixed is checked in the same way.
+ *
+ *     least = g + min(d, L)        greatest = g + L + room below − melt − 0.5 mm
+ *
+ * A far-side insert is open behind: there the screw may stand out by 2 d.
+ *
+ * @param joint - grip, standard lengths [mm], printed part [mm]
+ * @param insert - length L [mm]
+ * @param meltHeight - height that the displaced plastic fills [mm]
+ * @returns the length with grip, engagement and overrun [mm]; or a refusal too-short or bottoms with both ends
+ * @source vdi-2230 run-out of 0.8 P
+ * @source iso-888 standard lengths
+ */
+export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: number): ScrewChoice {
+  const { screw } = joint;
+  const grip = gripLength(joint, insert);
+  const length = insert.length.estimate;
+  const least = grip.value + Math.min(LEAST_OVERLAP_DIAMETERS * screw.thread.nominalDiameter, length.value);
+  const greatest =
+    joint.insertSide === 'far-side'
+      ? grip.value + length.value + STAND_OUT_DIAMETERS * screw.thread.nominalDiameter
+      : grip.value - joint.sunk + joint.host.thickness - LEAST_FLOOR - meltHeight - TIP_CLEARANCE;
+  const available = screw.fixedLength === undefined ? screw.standardLengths : [screw.fixedLength];
+  const fitting = available.filter(
+    (one) => one >= least && one <= Math.max(greatest, grip.value + length.value),
+  );
+  const carried = (one: number) => engagedLength(one, grip.value, length.value, screw.thread.pitch);
+  const [first, ...others] = fitting;
+  if (first === undefined) {
+    const longest = Math.max(...available);
+    return {
+      kind: 'refused',
+      code: longest < least ? 'too-short' : 'bottoms',
+      grip,
+      leastLength: least,
+      greatestLength: Math.max(greatest, grip.value + length.value),
+      available,
+    };
+  }
+  const best = others.reduce((chosen, one) => (carried(one) > carried(chosen) ? one : chosen), first);
+  return {
+    kind: 'chosen',
+    length: {
+      symbol: 'l',
+      value: best,
+      unit: 'mm',
+      formula: 'standard length between least and greatest',
+      entries: [entryFrom(grip), entryFrom(length), entry('l_least', least, 'mm')],
+      source: 'iso-888',
+      standing: 'common-practice',
+    },
+    grip,
+    engagement: engagement(best, grip, length, screw.thread.pitch),
+    overrun: {
+      symbol: 'l_o',
+      value: best - grip.value - length.value,
+      unit: 'mm',
+      formula: 'l − g − L',
+      entries: [entry('l', best, 'mm'), entryFrom(grip), entryFrom(length)],
+      source: 'your-measurement',
+      standing: 'measured',
+    },
+    choice: screw.fixedLength === undefined ? 'standard' : 'fixed',
+  };
+}
+
+const engagedLength = (screwLength: number, grip: number, insertLength: number, pitch: number): number =>
+  Math.min(screwLength - grip - RUN_OUT_PITCHES * pitch, insertLength);
+
+/**
+ * Length of thread that carries.
+ *
+ *     LE = min(l − g − 0.8·P, L)
+ *
+ * @param screwLength - l [mm]
+ * @param grip - g [mm]
+ * @param insertLength - L [mm]
+ * @param pitch - P [mm]
+ * @returns LE [mm], above 0 for every screw that chooseScrew takes
+ * @source vdi-2230 run-out of 0.8 P
+ * @example M3 × 8 through 3 mm into an insert of 5 mm carries 4.6 mm
+ */
+export function engagement(
+  screwLength: number,
+  grip: Derived,
+  insertLength: Derived,
+  pitch: number,
+): Derived {
+  return {
+    symbol: 'L_E',
+    value: engagedLength(screwLength, grip.value, insertLength.value, pitch),
+    unit: 'mm',
+    formula: 'min(l − g − 0.8 · P, L)',
+    entries: [
+      entry('l', screwLength, 'mm'),
+      entryFrom(grip),
+      entry('P', pitch, 'mm'),
+      entryFrom(insertLength),
+    ],
+    source: 'vdi-2230',
+    standing: 'published',
+  };
+}

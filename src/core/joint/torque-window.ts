@@ -1,0 +1,148 @@
+import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { TorqueToForce } from './demand.ts';
+import type { Joint, TorqueTool } from './joint.ts';
+
+/** A mode with what it bears and what loads it in this joint. */
+export interface ActiveMode {
+  readonly mode: FailureMode;
+  readonly path: LoadPath;
+  readonly capacity: Capacity;
+}
+
+/** Guards a multiple of the step against binary dust. */
+const DUST = 1e-9;
+
+/**
+ * Clamp force that the joint must keep: closed under the pull, and not slipping under the shear.
+ *
+ *     F = max(Sc · P, P + Sc · Q/μ)
+ *
+ * @param joint - pull P, shear Q [N], factor Sc [-]
+ * @param friction - μ between the faces [-], > 0
+ * @returns F [N], 0 where no load is given
+ * @source own-model separation with load factor 0, on the careful side
+ */
+export function forceToStayClosed(joint: Joint, friction: number): Derived {
+  const { pull, shear } = joint.loads;
+  const { closed } = joint.factors;
+  const slip = shear === 0 ? 0 : pull + (closed * shear) / friction;
+  return {
+    symbol: 'F_req',
+    value: Math.max(closed * pull, slip),
+    unit: 'N',
+    formula: 'max(S_c · P, P + S_c · Q/μ_s)',
+    entries: [
+      entry('S_c', closed, '-'),
+      entry('P', pull, 'N'),
+      entry('Q', shear, 'N'),
+      entry('μ_s', friction, '-'),
+    ],
+    source: 'own-model',
+    standing: 'estimate',
+  };
+}
+
+/**
+ * Least torque to dial: at the high end of friction and the low end of the tool the joint still stays closed.
+ *
+ *     T = F/R · k_high/(1 − δ)
+ *
+ * @param needed - force to stay closed F [N] and share of the preload that is left R [-]
+ * @param conversion - torque per force k [mm]
+ * @param tool - deviation δ [-], 0 … below 1
+ * @returns T [N·mm]
+ * @source vdi-2230 tightening torque
+ * @source iso-6789 deviation of the tool
+ */
+export function leastTorque(
+  needed: { readonly force: Derived; readonly left: Derived },
+  conversion: TorqueToForce,
+  tool: TorqueTool,
+): Derived {
+  return {
+    symbol: 'T_least',
+    value: ((needed.force.value / needed.left.value) * conversion.sticky) / (1 - tool.deviation),
+    unit: 'N·mm',
+    formula: 'F_req/R_F · k_high/(1 − δ)',
+    entries: [
+      entryFrom(needed.force),
+      entryFrom(needed.left),
+      entry('k_high', conversion.sticky, 'mm'),
+      entry('δ', tool.deviation, '-'),
+    ],
+    source: 'vdi-2230',
+    standing: 'estimate',
+  };
+}
+
+/** Largest torque that one mode allows, N·mm, for a given pull. */
+export interface ModeTorque {
+  readonly mode: FailureMode;
+  readonly torque: Derived;
+}
+
+/**
+ * Largest torque to dial as far as one mode asks: low end of friction, high end of the tool.
+ *
+ *     T = max(0, Rk/S − P) · k_low/(1 + δ)        force modes: the pull comes on top of the clamp force
+ *     T = Rk/S/(share · (1 + δ))                  torque-out: only the thread's share turns the insert
+ *
+ * @param active - a mode that the clamp force or the torque loads
+ * @param joint - pull P [N], factor S [-], tool deviation δ [-]
+ * @param conversion - torque per force k [mm], thread's share [-]
+ * @returns T [N·mm], 0 where the pull alone uses the mode up
+ * @source vdi-2230 tightening torque
+ * @source iso-6789 deviation of the tool
+ */
+export function torqueAllowedBy(active: ActiveMode, joint: Joint, conversion: TorqueToForce): ModeTorque {
+  const { characteristic } = active.capacity;
+  const { limits } = joint.factors;
+  const { deviation } = joint.tool;
+  const common = [entryFrom(characteristic), entry('S', limits, '-'), entry('δ', deviation, '-')];
+  if (active.path === 'torque') {
+    return {
+      mode: active.mode,
+      torque: {
+        symbol: 'T_most',
+        value: characteristic.value / limits / (conversion.threadShare * (1 + deviation)),
+        unit: 'N·mm',
+        formula: 'R_k/S/(a · (1 + δ))',
+        entries: [...common, entry('a', conversion.threadShare, '-')],
+        source: 'vdi-2230',
+        standing: characteristic.standing,
+      },
+    };
+  }
+  return {
+    mode: active.mode,
+    torque: {
+      symbol: 'T_most',
+      value:
+        (Math.max(0, characteristic.value / limits - joint.loads.pull) * conversion.slippery) /
+        (1 + deviation),
+      unit: 'N·mm',
+      formula: 'max(0, R_k/S − P) · k_low/(1 + δ)',
+      entries: [...common, entry('P', joint.loads.pull, 'N'), entry('k_low', conversion.slippery, 'mm')],
+      source: 'vdi-2230',
+      standing: characteristic.standing,
+    },
+  };
+}
+
+/**
+ * Largest setting of the tool inside a window, or undefined.
+ *
+ * @param tool - settings [N·mm], ascending, or the step [N·mm] where every multiple can be set
+ * @param least - least torque [N·mm]
+ * @param most - largest torque [N·mm]
+ * @returns the setting [N·mm]
+ * @source own-model largest setting inside
+ */
+export function dialInside(tool: TorqueTool, least: number, most: number): number | undefined {
+  if (tool.settings.length > 0) {
+    return tool.settings.filter((setting) => setting >= least && setting <= most).at(-1);
+  }
+  const multiple = Number((Math.floor(most / tool.step + DUST) * tool.step).toPrecision(12));
+  return multiple > 0 && multiple >= least && multiple <= most * (1 + DUST) ? multiple : undefined;
+}

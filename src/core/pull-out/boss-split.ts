@@ -1,0 +1,161 @@
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { characteristicOf } from './bond.ts';
+import type { ModeRule, Situation } from './situation.ts';
+import { plugDiameter } from './wall-plug.ts';
+
+/** Knurl diameters beyond which more plastic round the insert adds less than a tenth to its hoop strength. */
+const WIDEST_RING_PER_KNURL = 3;
+/** Radial over axial force on a knurl whose flanks stand at 45° (profile angle 90°, from memory), [-]. */
+const WEDGE = 1;
+/** Share of the bite that spreads the ring: half of the knurl's section is valley. */
+const SPREADING_SHARE = 0.5;
+
+/**
+ * Outside diameter of the ring that resists splitting.
+ *
+ *     Do = min(Db, 3·Dk) for a free boss filled by its walls
+ *     Do = Dw + ρ · (min(Db, 3·Dk) − Dw) otherwise: infill beyond the walls counts by its density
+ *
+ * @param situation - bore, wall, knurl, boss [mm], infill density ρ [-]
+ * @returns Do [mm], above Dk whenever a wall stands round the knurl
+ * @source own-model smeared infill
+ */
+export function ringDiameter(situation: Situation): Derived {
+  const plug = plugDiameter(situation);
+  const knurl = situation.insert.knurlDiameter.estimate;
+  const widest = Math.min(
+    situation.host.bossDiameter ?? Number.POSITIVE_INFINITY,
+    WIDEST_RING_PER_KNURL * knurl.value,
+  );
+  const walls = Math.min(plug.value, widest);
+  const density = situation.host.infill.density;
+  return {
+    symbol: 'D_o',
+    value: walls + density * (widest - walls),
+    unit: 'mm',
+    formula: 'D_w + ρ · (min(D_b, 3 · D_k) − D_w)',
+    entries: [
+      entry('D_w', walls, 'mm'),
+      entry('ρ', density, '-'),
+      entry('D_b', widest, 'mm'),
+      entryFrom(knurl),
+    ],
+    source: 'own-model',
+    standing: 'estimate',
+  };
+}
+
+/** Hoop stress over inner pressure at the bore of a thick ring (Lamé), [-]. */
+const hoopPerPressure = (outer: number, inner: number): number =>
+  (outer ** 2 + inner ** 2) / (outer ** 2 - inner ** 2);
+
+/**
+ * Hoop stress that a cold-driven knurl would set up in an elastic ring.
+ *
+ *     σ = E · (z/2)/(Dk/2) · κ/(κ + ν)        κ = (Do² + Dk²)/(Do² − Dk²)
+ *
+ * Lamé's thick ring round a stiff insert whose radius is half the bite too large. Beyond the hoop strength the ring
+ * cracks or yields: the stress tells which, not how far.
+ *
+ * @param situation - modulus E [MPa], Poisson's ratio ν [-], bite z, knurl Dk, ring Do [mm]
+ * @returns σ [MPa], short-term
+ * @source elasticity thick cylinder, stiff shaft
+ */
+export function coldSettingHoopStress(situation: Situation): Derived {
+  const ring = ringDiameter(situation);
+  const knurl = situation.insert.knurlDiameter.estimate;
+  const { modulusInPlane, poissonRatio } = situation.material;
+  const kappa = hoopPerPressure(Math.max(ring.value, knurl.value * (1 + Number.EPSILON * 8)), knurl.value);
+  const strain = (SPREADING_SHARE * situation.bite.value) / (knurl.value / 2);
+  return {
+    symbol: 'σ_set',
+    value: (modulusInPlane.value * strain * kappa) / (kappa + poissonRatio.value),
+    unit: 'MPa',
+    formula: 'E · (z/2)/(D_k/2) · κ/(κ + ν)',
+    entries: [
+      entry('E', modulusInPlane.value, 'MPa'),
+      entryFrom(situation.bite),
+      entryFrom(knurl),
+      entry('κ', kappa, '-'),
+      entry('ν', poissonRatio.value, '-'),
+    ],
+    source: 'elasticity',
+    standing: 'estimate',
+  };
+}
+
+/**
+ * Share of the hoop strength that a cold-set insert goes on using after it has crept.
+ *
+ *     q = min(1, σset/σh) · E(1000 h)/E        0 for a heat-set insert
+ *
+ * The ring cannot carry more than its strength; what it carries relaxes.
+ *
+ * @param situation - setting method, hoop stress on setting and hoop strength [MPa]
+ * @returns q [-], 0 … below 1
+ * @source own-model locked-in hoop stress
+ */
+export function lockedInShare(situation: Situation): Derived {
+  const relaxed = situation.material.creepRatio1000h.value;
+  const hot = situation.setting === 'heat-set';
+  const stress = coldSettingHoopStress(situation);
+  const { hoop } = situation.strengths;
+  return {
+    symbol: 'q',
+    value: hot ? 0 : Math.min(1, stress.value / hoop.value) * relaxed,
+    unit: '-',
+    formula: hot ? '0, melted in' : 'min(1, σ_set/σ_h) · r_1000',
+    entries: hot ? [] : [entryFrom(stress), entryFrom(hoop), entry('r_1000', relaxed, '-')],
+    source: 'own-model',
+    standing: 'estimate',
+  };
+}
+
+/**
+ * Axial force at which the knurl's flanks split the boss.
+ *
+ *     F = (1 − q) · σh · (Do² − Dk²)/(Do² + Dk²) · π · Dk · Lk/w
+ *
+ * An axial force on flanks at 45° presses outward with the same force (w = 1): Lamé's thick ring at its hoop
+ * strength. The whole force is put on the flanks, on the careful side: grooves and remelted plastic take a part
+ * without wedging.
+ *
+ * @param situation - hoop strength σh [MPa], ring Do, knurl Dk and Lk [mm], locked-in share q [-]
+ * @returns median F [N]
+ * @source elasticity thick cylinder
+ * @source own-model wedge of the knurl
+ */
+export function bossSplitForce(situation: Situation): Derived {
+  const ring = ringDiameter(situation);
+  const locked = lockedInShare(situation);
+  const knurl = situation.insert.knurlDiameter.estimate;
+  const knurled = situation.insert.knurledLength.estimate;
+  const { hoop } = situation.strengths;
+  const pressure = Math.max(0, hoop.value / hoopPerPressure(ring.value, knurl.value));
+  return {
+    symbol: 'F_bs',
+    value: ((1 - locked.value) * pressure * Math.PI * knurl.value * knurled.value) / WEDGE,
+    unit: 'N',
+    formula: '(1 − q) · σ_h · (D_o² − D_k²)/(D_o² + D_k²) · π · D_k · L_k/w',
+    entries: [
+      entryFrom(locked),
+      entryFrom(hoop),
+      entryFrom(ring),
+      entryFrom(knurl),
+      entryFrom(knurled),
+      entry('w', WEDGE, '-'),
+    ],
+    source: 'own-model',
+    standing: 'estimate',
+  };
+}
+
+/** Boss split: wherever the plastic carries an axial force from the knurl. */
+export const bossSplit: ModeRule = {
+  mode: 'boss-split',
+  path: (seat) => (seat === 'on-insert' ? 'pull' : seat === 'far-side' ? 'none' : 'clamp'),
+  capacity: (situation) => {
+    const median = bossSplitForce(situation);
+    return { median, characteristic: characteristicOf(median) };
+  },
+};

@@ -1,0 +1,45 @@
+import type { PrintedMaterial } from '../host/material.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { characteristicOf } from './bond.ts';
+import type { Capacity } from './limit.ts';
+
+/**
+ * Force that plastic bears on an area: for a moment, and for years.
+ *
+ *     F = σc · A        long-term F · E(1000 h)/E
+ *
+ * The characteristic value is the long-term one, unless the scatter between set-ups leaves less.
+ *
+ * @param pressed - symbol of the force, area A [mm²], compressive strength σc [MPa], the polymer with its creep ratio
+ * @returns median and characteristic force [N]
+ * @source printed-materials compressive strength and creep ratio
+ */
+export function pressedPlastic(pressed: {
+  readonly symbol: string;
+  readonly area: Derived;
+  readonly compressive: Derived;
+  readonly polymer: PrintedMaterial;
+}): Capacity {
+  const { symbol, area, compressive, polymer } = pressed;
+  const relaxed = polymer.creepRatio1000h.value;
+  const median: Derived = {
+    symbol,
+    value: compressive.value * area.value,
+    unit: 'N',
+    formula: `σ_c · ${area.symbol}`,
+    entries: [entryFrom(compressive), entryFrom(area)],
+    source: 'printed-materials',
+    standing: 'estimate',
+  };
+  const scattered = characteristicOf(median);
+  const longTerm: Derived = {
+    symbol: 'R_k',
+    value: median.value * relaxed,
+    unit: 'N',
+    formula: 'R · r_1000',
+    entries: [{ symbol: 'R', value: median.value, unit: 'N', from: median }, entry('r_1000', relaxed, '-')],
+    source: 'printed-materials',
+    standing: 'estimate',
+  };
+  return { median, characteristic: longTerm.value < scattered.value ? longTerm : scattered };
+}
