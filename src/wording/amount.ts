@@ -61,8 +61,7 @@ export function torqueNumber(torque: number): string {
 }
 export const torqueText = (torque: number): string => `${torqueNumber(torque)}${NO_BREAK_SPACE}N·m`;
 
-export const temperatureText = (degrees: number): string =>
-  `${decimalText(degrees, 0)}${NO_BREAK_SPACE}°C`;
+export const temperatureText = (degrees: number): string => `${decimalText(degrees, 0)}${NO_BREAK_SPACE}°C`;
 export const percentText = (share: number): string =>
   `${decimalText(fromCore(share, '%'), 0)}${NO_BREAK_SPACE}%`;
 
@@ -105,7 +104,7 @@ export function amountText(value: number, unit: CoreUnit): string {
     case '°C':
       return temperatureText(value);
     case 'h':
-      return durationText(value);
+      return `${significantText(value, 4)}${NO_BREAK_SPACE}h`;
     case '-':
       return trimmed(significantText(value), 0);
     case 'mm²':

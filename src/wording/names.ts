@@ -94,8 +94,10 @@ export const AXIS_NAMES = {
 
 /** One change that opens a torque window, as an instruction. */
 export const OPENINGS = {
-  'seat-on-insert': 'Let the part bear on the insert: close the gap, or make its hole smaller than the knurl.',
+  'seat-on-insert':
+    'Let the part bear on the insert: close the gap, or make its hole smaller than the knurl.',
   'oiled-thread': 'Oil the thread: friction then scatters less.',
+  'finer-settings': 'Use a tool that can be set in finer steps.',
   'torque-driver': 'Use a torque driver instead of tightening by feel.',
   'stronger-screw': 'Take a screw of a higher property class.',
   'more-walls': 'Print more walls round the hole.',

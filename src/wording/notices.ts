@@ -1,5 +1,13 @@
 import type { Notice, NoticeCode } from '../core/joint/assessment.ts';
-import { chanceText, durationText, forceText, lengthText, percentText, temperatureText, torqueText } from './amount.ts';
+import {
+  chanceText,
+  durationText,
+  forceText,
+  lengthText,
+  percentText,
+  temperatureText,
+  torqueText,
+} from './amount.ts';
 import { SEAT_NAMES } from './names.ts';
 
 type Facts = Notice['facts'];
@@ -38,8 +46,10 @@ const WORDS = {
   'infill-below-practice': (facts) =>
     `The infill round the insert is thin.${belowPractice(facts, percentText)} Raise it with a local modifier, not in the whole part.`,
   'wall-below-practice': (facts) => `The wall round the hole is thin.${belowPractice(facts, lengthText)}`,
-  'boss-below-practice': (facts) => `The boss is narrow.${belowPractice(facts, lengthText)} A narrow boss may bulge or crack as the insert goes in.`,
-  'floor-below-practice': (facts) => `The floor under the hole is thin.${belowPractice(facts, lengthText)} The melt or the screw’s tip may push through it.`,
+  'boss-below-practice': (facts) =>
+    `The boss is narrow.${belowPractice(facts, lengthText)} A narrow boss may bulge or crack as the insert goes in.`,
+  'floor-below-practice': (facts) =>
+    `The floor under the hole is thin.${belowPractice(facts, lengthText)} The melt or the screw’s tip may push through it.`,
   'cold-setting-may-split': () =>
     'An insert that goes in cold spreads the bore and leaves the boss under stress. It may crack at once or days later; a hot iron avoids that.',
   'short-insert': (facts) =>
@@ -49,7 +59,12 @@ const WORDS = {
   'tightened-by-hand': (facts) =>
     `By hand the torque is felt, not set${known(facts, 'deviation', percentText, (share) => `, and lies within ±${share}`)}. Turn until the head seats, then only a little more.`,
   'bond-untested': (facts) =>
-    `How well the plastic holds the knurl is an estimate${known(facts, 'median', (value) => value.toFixed(2), (bond) => `, bond factor ${bond}`)}. One pulled coupon of your own makes it yours.`,
+    `How well the plastic holds the knurl is an estimate${known(
+      facts,
+      'median',
+      (value) => value.toFixed(2),
+      (bond) => `, bond factor ${bond}`,
+    )}. One pulled coupon of your own makes it yours.`,
   'insert-proud-of-clearance': (facts) =>
     `The insert is set flush to${known(facts, 'proud', lengthText, (proud) => ` ${proud}`)} proud at most. Higher, and the part stands on brass with a gap round it.`,
   'readings-scatter': (facts) =>

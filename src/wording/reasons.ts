@@ -27,14 +27,16 @@ export function reasonForInsert(assessment: JointAssessment, standings: Standing
   const holds = `it holds ${forceText(assessment.holds.characteristic.value)}`;
   const floor = ` and keeps ${lengthText(assessment.hole.floor.value)} of floor under the hole`;
   if (rank === undefined) return 'Your choice, though it is out for this joint.';
-  if (rank > 1) return `Your choice, ${ordinalWord(rank)} of ${countWord(rankedCount)} that fit: ${holds}${floor}.`;
+  if (rank > 1)
+    return `Your choice, ${ordinalWord(rank)} of ${countWord(rankedCount)} that fit: ${holds}${floor}.`;
   if (pullsAtInsert(assessment.seat.kind)) {
     const best = drawerCount === 1 ? 'The only one' : `The best of ${countWord(drawerCount)}`;
     const where = assessment.seat.kind === 'over-gap' ? 'over a gap' : 'on the plastic';
     return `${best} in the drawer, but ${where} the screw itself pulls at it.`;
   }
   if (drawerCount === 1) return `The only one in the drawer: ${holds}${floor}.`;
-  if (rankedCount === 1) return `The only one of ${countWord(drawerCount)} in the drawer that fits: ${holds}${floor}.`;
+  if (rankedCount === 1)
+    return `The only one of ${countWord(drawerCount)} in the drawer that fits: ${holds}${floor}.`;
   return `The best of ${countWord(drawerCount)} in the drawer for this joint: ${holds}${floor}.`;
 }
 
@@ -80,7 +82,8 @@ const SEAT_CLAUSES = {
 /** What sets the torque, or why none fits. */
 export function reasonForTorque(assessment: JointAssessment): string {
   const { torque, seat } = assessment;
-  if (torque.kind === 'window') return `${SEAT_CLAUSES[seat.kind]}; ${MODE_AGENTS[torque.limitedBy]} sets the top.`;
+  if (torque.kind === 'window')
+    return `${SEAT_CLAUSES[seat.kind]}; ${MODE_AGENTS[torque.limitedBy]} sets the top.`;
   return sentenceOfNoTorque(torque);
 }
 

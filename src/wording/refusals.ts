@@ -49,12 +49,18 @@ const WORDS = {
     cause: 'It was written by a newer program: load the page anew to get it.',
   }),
   missing: (facts) => ({ wrong: 'It is missing.', cause: choices(facts) }),
-  'unknown-key': () => ({ wrong: 'This key is not known here.', cause: 'Is its name or its place misspelt?' }),
+  'unknown-key': () => ({
+    wrong: 'This key is not known here.',
+    cause: 'Is its name or its place misspelt?',
+  }),
   'wrong-kind': (facts) => ({
     wrong: `${text(facts, 'value')} is not ${KIND_WORDS[text(facts, 'wanted')] ?? `the kind wanted, ${text(facts, 'wanted')}`}.`,
     cause: 'A number stands without quotes and without its unit.',
   }),
-  'not-a-choice': (facts) => ({ wrong: `“${text(facts, 'value')}” is not one of the choices.`, cause: choices(facts) }),
+  'not-a-choice': (facts) => ({
+    wrong: `“${text(facts, 'value')}” is not one of the choices.`,
+    cause: choices(facts),
+  }),
   'below-limit': (facts, path) => ({
     wrong: `${withUnit(facts, 'value', path)} is below the least that is taken, ${withUnit(facts, 'least', path)}.`,
     cause: 'Is the decimal point or the unit another one?',

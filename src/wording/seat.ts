@@ -5,7 +5,8 @@ import { nameOfSeat } from './names.ts';
 const CONSEQUENCES = {
   'on-insert': 'The clamp force closes in screw, part and brass, and the plastic does not feel it.',
   'on-plastic': 'The clamp force stands on the plastic, so the screw itself pulls at the insert.',
-  'over-gap': 'The clamp force has to cross the gap through the plastic, so the screw itself pulls at the insert.',
+  'over-gap':
+    'The clamp force has to cross the gap through the plastic, so the screw itself pulls at the insert.',
   'far-side': 'The screw draws the insert into its shoulder.',
 } as const satisfies Record<SeatFinding['kind'], string>;
 

@@ -3,11 +3,22 @@ import { type HowKnown, SOURCES, type Source, type SourceId } from '../core/sour
 
 /** How far a number may be trusted: a sign and its words, which belong together. */
 export const STANDINGS = {
-  published: { sign: '§', words: 'published', meaning: 'in a standard, handbook or paper, named in the derivation' },
-  'common-practice': { sign: '¶', words: 'common practice', meaning: 'what the trade does, without a test behind it' },
+  published: {
+    sign: '§',
+    words: 'published',
+    meaning: 'in a standard, handbook or paper, named in the derivation',
+  },
+  'common-practice': {
+    sign: '¶',
+    words: 'common practice',
+    meaning: 'what the trade does, without a test behind it',
+  },
   estimate: { sign: '≈', words: 'estimate', meaning: 'ours, until a coupon speaks' },
   measured: { sign: '±', words: 'measured by you', meaning: 'your reading, with its uncertainty' },
-} as const satisfies Record<Standing, { readonly sign: string; readonly words: string; readonly meaning: string }>;
+} as const satisfies Record<
+  Standing,
+  { readonly sign: string; readonly words: string; readonly meaning: string }
+>;
 
 const HOW_KNOWN = {
   read: 'read',

@@ -53,14 +53,17 @@ export function sentencesOfStop(stop: Stop): StopWords {
     case 'host-does-not-melt':
       return {
         title: `${stop.material} does not melt.`,
-        because: 'A photopolymer chars under the iron instead of flowing into the knurl, so a heat-set insert finds no hold in it.',
-        instead: 'Use a captive nut in a pocket, a self-threading insert or a bonded one, or print the part in a thermoplastic.',
+        because:
+          'A photopolymer chars under the iron instead of flowing into the knurl, so a heat-set insert finds no hold in it.',
+        instead:
+          'Use a captive nut in a pocket, a self-threading insert or a bonded one, or print the part in a thermoplastic.',
       };
     case 'too-near-softening':
       return {
         title: `${stop.material} is too near softening at ${temperatureText(stop.serviceTemperature)}.`,
         because: `It softens at ${temperatureText(stop.softening)}. Within 10 °C of that no strength is left to count on, so this joint may run at ${temperatureText(stop.greatest)} at most.`,
-        instead: 'Take a plastic that softens later, keep the joint cooler, or use a through-bolt with washers on both sides.',
+        instead:
+          'Take a plastic that softens later, keep the joint cooler, or use a through-bolt with washers on both sides.',
       };
   }
 }

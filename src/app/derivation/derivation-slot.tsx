@@ -1,6 +1,6 @@
 import { type ReactNode, useCallback } from 'react';
-import { RowSlotContext, useDerivations } from './derivation-context.ts';
 import styles from './derivation.module.css';
+import { RowSlotContext, useDerivations } from './derivation-context.ts';
 
 export interface DerivationSlotProps {
   /** The name that the numbers of the row give as their slot; unique on the page. */

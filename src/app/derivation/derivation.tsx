@@ -1,4 +1,7 @@
+import { useEffect, useRef } from 'react';
 import type { Derived } from '../../core/sources/derived.ts';
+import styles from './derivation.module.css';
+import { DerivationStep } from './derivation-step.tsx';
 
 export interface DerivationProps {
   readonly id?: string;
@@ -10,6 +13,33 @@ export interface DerivationProps {
 }
 
 /** The way to one number: formula, values put in, result, meaning of the symbols, source and standing. */
-export function Derivation({ steps, label }: DerivationProps) {
-  return <section aria-label={`Derivation: ${label}`} data-steps={steps.length} />;
+export function Derivation({ id, steps, label, onClose }: DerivationProps) {
+  const region = useRef<HTMLElement>(null);
+  const closable = onClose !== undefined;
+  useEffect(() => {
+    if (closable) region.current?.focus();
+  }, [closable]);
+  return (
+    <section
+      ref={region}
+      id={id}
+      className={styles['derivation']}
+      aria-label={`Derivation: ${label}`}
+      tabIndex={closable ? -1 : undefined}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape' || onClose === undefined) return;
+        event.stopPropagation();
+        onClose();
+      }}
+    >
+      {steps.map((step) => (
+        <DerivationStep key={`${step.symbol}-${step.formula}`} derived={step} />
+      ))}
+      {closable && (
+        <button type="button" className={styles['close']} onClick={onClose}>
+          Close
+        </button>
+      )}
+    </section>
+  );
 }

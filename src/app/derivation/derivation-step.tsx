@@ -1,0 +1,101 @@
+import { useId, useRef, useState } from 'react';
+import type { Derived, Entry } from '../../core/sources/derived.ts';
+import { amountText, capitalised, derivedText } from '../../wording/amount.ts';
+import { sourceWords, standingOf } from '../../wording/standing.ts';
+import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
+import styles from './derivation.module.css';
+import { Formula } from './formula.tsx';
+import { withValues } from './formula-parts.ts';
+
+/** One line of a derivation: formula, the values put in, the result, what the symbols mean, and the source. */
+export function DerivationStep({ derived, within }: { readonly derived: Derived; readonly within?: string }) {
+  const standing = standingOf(derived);
+  const source = sourceWords(derived.source);
+  const values = new Map(derived.entries.map((entry) => [entry.symbol, amountText(entry.value, entry.unit)]));
+  const filled = withValues(derived.formula, values);
+  return (
+    <div className={styles['step']}>
+      <div>
+        {derived.formula !== derived.symbol && (
+          <p className={styles['equation']}>
+            <Formula text={derived.symbol} /> = <Formula text={derived.formula} />
+          </p>
+        )}
+        {derived.formula !== derived.symbol && filled !== derived.formula && <p className={styles['values']}>= {filled}</p>}
+        <p className={styles['result']}>
+          {meaningOf(derived, within)} = <b>{derivedText(derived)}</b>
+        </p>
+        <Entries derived={derived} />
+      </div>
+      <div className={styles['source']}>
+        <p className={styles['standing']}>
+          <span aria-hidden="true">{standing.sign}</span> {standing.words}
+        </p>
+        <p>{source.title}</p>
+        {source.note !== undefined && <p>{source.note}</p>}
+      </div>
+    </div>
+  );
+}
+
+function Entries({ derived }: { readonly derived: Derived }) {
+  if (derived.entries.length === 0) return null;
+  return (
+    <dl className={styles['entries']}>
+      {derived.entries.map((entry) => (
+        <EntryRow key={entry.symbol} entry={entry} within={derived} />
+      ))}
+    </dl>
+  );
+}
+
+/** A value put in; one that was computed opens its own derivation beneath itself. */
+function EntryRow({ entry, within }: { readonly entry: Entry; readonly within: Derived }) {
+  const id = useId();
+  const button = useRef<HTMLButtonElement>(null);
+  const [open, setOpen] = useState(false);
+  const meaning = meaningOfEntry(entry, within);
+  const text = amountText(entry.value, entry.unit);
+  return (
+    <div className={styles['entry']}>
+      <dt>
+        <span className={styles['symbol']}>
+          <Formula text={entry.symbol} />
+        </span>{' '}
+        {meaning}
+      </dt>
+      <dd>
+        {entry.from === undefined ? (
+          text
+        ) : (
+          <button
+            ref={button}
+            type="button"
+            className={`${styles['value']} ${styles['ruled']}`}
+            aria-expanded={open}
+            aria-controls={open ? id : undefined}
+            aria-label={`${capitalised(meaning)}, ${text}, open derivation`}
+            onClick={() => setOpen(!open)}
+          >
+            {text}
+          </button>
+        )}
+        {open && entry.from !== undefined && (
+          // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes what stands within, wherever the focus is
+          <div
+            id={id}
+            className={styles['nested']}
+            onKeyDown={(event) => {
+              if (event.key !== 'Escape') return;
+              event.stopPropagation();
+              setOpen(false);
+              button.current?.focus();
+            }}
+          >
+            <DerivationStep derived={entry.from} within={within.symbol} />
+          </div>
+        )}
+      </dd>
+    </div>
+  );
+}
