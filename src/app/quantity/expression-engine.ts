@@ -76,7 +76,7 @@ const notUnderstood = (part: string): Refusal => ({ kind: 'refused', code: 'not-
 
 /** Whether a node, for itself, belongs to the few that a quantity is made of. */
 function isAllowed(node: MathNode, parent: MathNode | null, names: ReadonlyMap<string, unknown>): boolean {
-  if (isConstantNode(node)) return typeof node.value === 'number';
+  if (isConstantNode(node)) return Number.isFinite(node.value);
   if (isParenthesisNode(node)) return true;
   if (isOperatorNode(node)) return OPERATORS.has(node.fn);
   if (isFunctionNode(node)) return isSymbolNode(node.fn) && node.fn.name === 'sqrt' && node.args.length === 1;
