@@ -7,9 +7,7 @@ export function sentenceOfRejection(rejection: Rejection): string {
     case 'other-thread':
       return `${rejection.insertThread} thread; the joint’s screw is ${rejection.screwThread}.`;
     case 'part-too-thin':
-      return rejection.floor > 0
-        ? `Needs a hole of ${lengthText(rejection.depth)}: only ${lengthText(rejection.floor)} of floor left in a part ${lengthText(rejection.thickness)} high.`
-        : `Needs a hole of ${lengthText(rejection.depth)}: no floor left in a part ${lengthText(rejection.thickness)} high.`;
+      return `Needs a hole of ${lengthText(rejection.depth)} and ${lengthText(rejection.floor)} of floor under it; the part is ${lengthText(rejection.thickness)} high.`;
     case 'boss-too-small':
       return `Needs a boss of ${lengthText(rejection.leastDiameter)}; yours is ${lengthText(rejection.bossDiameter)}.`;
     case 'holds-too-little':

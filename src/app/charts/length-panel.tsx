@@ -1,0 +1,139 @@
+import { Area, ComposedChart, Line, ReferenceDot, usePlotArea, XAxis, YAxis } from 'recharts';
+import { forceNumber, forceText } from '../../wording/amount.ts';
+import type { Panel } from './length-series.ts';
+import { slopeLabel } from './slope-label.ts';
+
+export interface LengthPanelProps {
+  readonly panel: Panel;
+  readonly others: readonly Panel[];
+  readonly chosenInsertId: string;
+  readonly width: number;
+  readonly lengths: readonly number[];
+  readonly forces: readonly number[];
+}
+
+const HEIGHT = 236;
+export const AXIS = { stroke: 'var(--hair)', tick: { fill: 'var(--ink2)', fontSize: 13 } } as const;
+const MARGIN = { top: 12, right: 12, bottom: 0, left: 0 };
+
+/** Pull-out over length for one knurl diameter: band from 1 in 20 less to 1 in 20 more, median within. */
+export function LengthPanel({ panel, others, chosenInsertId, width, lengths, forces }: LengthPanelProps) {
+  const rows = panel.points.map((point) => ({ ...point, band: [point.characteristic, point.upper] }));
+  const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
+  const yDomain: [number, number] = [0, forces.at(-1) ?? 1];
+  return (
+    <ComposedChart
+      width={width}
+      height={HEIGHT}
+      data={rows}
+      margin={MARGIN}
+      accessibilityLayer={false}
+      style={{ fontFamily: 'var(--narrow)' }}
+    >
+      <XAxis dataKey="length" type="number" domain={xDomain} ticks={[...lengths]} {...AXIS} />
+      <YAxis
+        type="number"
+        domain={yDomain}
+        ticks={[...forces]}
+        tickFormatter={forceNumber}
+        width={52}
+        {...AXIS}
+      />
+      <Area
+        dataKey="band"
+        isAnimationActive={false}
+        stroke="none"
+        fill={panel.isChosen ? 'var(--brass)' : 'var(--band2)'}
+        fillOpacity={panel.isChosen ? 0.42 : 1}
+        activeDot={false}
+      />
+      {others.map((other) => (
+        <Line
+          key={other.knurlDiameter}
+          data={[...other.points]}
+          dataKey="median"
+          isAnimationActive={false}
+          dot={false}
+          activeDot={false}
+          stroke="var(--hair)"
+          strokeWidth={0.9}
+          strokeDasharray="2 3"
+        />
+      ))}
+      <Line
+        dataKey="characteristic"
+        isAnimationActive={false}
+        dot={false}
+        activeDot={false}
+        stroke="var(--ink)"
+      />
+      <Line
+        dataKey="median"
+        isAnimationActive={false}
+        dot={false}
+        activeDot={false}
+        stroke="var(--ink)"
+        strokeWidth={panel.isChosen ? 2.2 : 1.4}
+      />
+      <LineNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+      {panel.own.map((own) => (
+        <ReferenceDot
+          key={own.insertId}
+          x={own.length}
+          y={own.median}
+          r={own.insertId === chosenInsertId ? 5 : 4}
+          fill={own.insertId === chosenInsertId ? 'var(--ink)' : 'var(--paper)'}
+          stroke="var(--ink)"
+          strokeWidth={1.6}
+          {...(own.insertId === chosenInsertId
+            ? {
+                label: {
+                  value: forceText(own.median),
+                  position: 'left',
+                  offset: 10,
+                  fill: 'var(--ink)',
+                  fontSize: 15,
+                },
+              }
+            : {})}
+        />
+      ))}
+    </ComposedChart>
+  );
+}
+
+interface LineNamesProps {
+  readonly panel: Panel;
+  readonly xDomain: readonly [number, number];
+  readonly yDomain: readonly [number, number];
+}
+
+/** The names of the three lines, lying along them. */
+function LineNames({ panel, xDomain, yDomain }: LineNamesProps) {
+  const area = usePlotArea();
+  if (area === undefined) return null;
+  const lines = [
+    { name: '1 in 20 holds more', key: 'upper', from: 'end', below: false },
+    { name: 'median', key: 'median', from: 'end', below: false },
+    { name: '1 in 20 holds less', key: 'characteristic', from: 'end', below: true },
+  ] as const;
+  return lines.map(({ name, key, below }) => {
+    const values = panel.points.map((point) => ({ x: point.length, y: point[key] }));
+    const place = slopeLabel(name, values, { area, xDomain, yDomain, below });
+    return (
+      place && (
+        <text
+          key={key}
+          x={place.x}
+          y={place.y}
+          transform={`rotate(${place.angle} ${place.x} ${place.y})`}
+          textAnchor="end"
+          fontSize={13}
+          fill={key === 'median' ? 'var(--ink)' : 'var(--ink2)'}
+        >
+          {name}
+        </text>
+      )
+    );
+  });
+}

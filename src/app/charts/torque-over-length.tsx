@@ -1,0 +1,109 @@
+import { ComposedChart, Line, usePlotArea, XAxis, YAxis } from 'recharts';
+import { torqueNumber } from '../../wording/amount.ts';
+import styles from './charts.module.css';
+import { AXIS } from './length-panel.tsx';
+import type { Panel } from './length-series.ts';
+import { niceTicks } from './nice-ticks.ts';
+import { slopeLabel } from './slope-label.ts';
+
+export interface TorqueOverLengthProps {
+  readonly panel: Panel;
+  readonly width: number;
+  readonly lengths: readonly number[];
+}
+
+const HEIGHT = 220;
+const WIDEST = 640;
+const TORQUE_STEPS = 4;
+const JACK_OUT = 'pulls the insert out, if the part stands on plastic';
+const DIAL = 'dial of this joint';
+
+/** Torque over length: where the screw would pull the insert out of the plastic, and what to dial. */
+export function TorqueOverLength({ panel, width, lengths }: TorqueOverLengthProps) {
+  const torques = niceTicks(
+    Math.max(...panel.points.flatMap(({ jackOutTorque, dial }) => [jackOutTorque, dial ?? 0])),
+    TORQUE_STEPS,
+  );
+  const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
+  const yDomain: [number, number] = [0, torques.at(-1) ?? 1];
+  return (
+    <div aria-hidden="true" className={styles['torque']}>
+      <h3>Torque over length, at this diameter</h3>
+      <ComposedChart
+        width={Math.min(width, WIDEST)}
+        height={HEIGHT}
+        data={[...panel.points]}
+        margin={{ top: 12, right: 12, bottom: 0, left: 0 }}
+        accessibilityLayer={false}
+        style={{ fontFamily: 'var(--narrow)' }}
+      >
+        <XAxis dataKey="length" type="number" domain={xDomain} ticks={[...lengths]} {...AXIS} />
+        <YAxis
+          type="number"
+          domain={yDomain}
+          ticks={[...torques]}
+          tickFormatter={torqueNumber}
+          width={52}
+          {...AXIS}
+        />
+        <Line
+          dataKey="jackOutTorque"
+          isAnimationActive={false}
+          dot={false}
+          activeDot={false}
+          stroke="var(--ink)"
+          strokeDasharray="6 3"
+        />
+        <Line
+          dataKey="dial"
+          type="step"
+          isAnimationActive={false}
+          dot={false}
+          activeDot={false}
+          stroke="var(--ink)"
+          strokeWidth={2.2}
+        />
+        <TorqueNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+      </ComposedChart>
+      <p className={styles['axis']}>torque, N·m, over insert length, mm</p>
+    </div>
+  );
+}
+
+interface TorqueNamesProps {
+  readonly panel: Panel;
+  readonly xDomain: readonly [number, number];
+  readonly yDomain: readonly [number, number];
+}
+
+function TorqueNames({ panel, xDomain, yDomain }: TorqueNamesProps) {
+  const area = usePlotArea();
+  if (area === undefined) return null;
+  const jackOut = panel.points.map(({ length, jackOutTorque }) => ({ x: length, y: jackOutTorque }));
+  const dial = panel.points.flatMap((point) =>
+    point.dial === undefined ? [] : [{ x: point.length, y: point.dial }],
+  );
+  const last = dial.at(-1);
+  const flat = last === undefined ? [] : [{ x: xDomain[0], y: last.y }, last];
+  const dialAbove = (last?.y ?? 0) > (jackOut.at(-1)?.y ?? 0);
+  const places = [
+    { name: JACK_OUT, place: slopeLabel(JACK_OUT, jackOut, { area, xDomain, yDomain, below: dialAbove }) },
+    { name: DIAL, place: slopeLabel(DIAL, flat, { area, xDomain, yDomain, below: !dialAbove }) },
+  ];
+  return places.map(
+    ({ name, place }) =>
+      place && (
+        <text
+          key={name}
+          x={place.x}
+          y={place.y}
+          transform={`rotate(${place.angle} ${place.x} ${place.y})`}
+          textAnchor="end"
+          fontSize={13}
+          fill="var(--ink)"
+        >
+          {name}
+        </text>
+      ),
+  );
+}
