@@ -1,11 +1,10 @@
 import type { Host, Wall } from '../core/host/host.ts';
 import type { Catalogue } from '../core/joint/catalogue.ts';
+import { toCore } from '../core/units/convert.ts';
 import type { JointDocument } from './document.ts';
 import type { Faults } from './resolve.ts';
 
 type GivenJoint = JointDocument['joint'];
-
-const PERCENT = 100;
 
 const wallOf = (wall: GivenJoint['host']['wall']): Wall =>
   wall.kind === 'lines'
@@ -37,7 +36,11 @@ export function resolveHost(given: GivenJoint, catalogue: Catalogue, faults: Fau
     axis: host.axis,
     wall: wallOf(host.wall),
     layerHeight: host.layerHeight_mm,
-    infill: { pattern: pattern.id, family: pattern.family, density: host.infill.density_percent / PERCENT },
+    infill: {
+      pattern: pattern.id,
+      family: pattern.family,
+      density: toCore(host.infill.density_percent, '%'),
+    },
     topSkin: host.topSkin_mm,
     thickness: host.thickness_mm,
     ...(host.bossDiameter_mm === undefined ? {} : { bossDiameter: host.bossDiameter_mm }),

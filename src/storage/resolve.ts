@@ -4,12 +4,11 @@ import type { Catalogue } from '../core/joint/catalogue.ts';
 import type { Joint } from '../core/joint/joint.ts';
 import type { Thread } from '../core/screws/thread.ts';
 import { DRIVER_DEVIATION, HAND_DEVIATION } from '../core/torque/tool-deviation.ts';
+import { toCore } from '../core/units/convert.ts';
 import type { InsertRecord, JointDocument } from './document.ts';
 import type { Refusal } from './refusal.ts';
 import { resolveHost } from './resolve-host.ts';
 import { resolveScrew } from './resolve-screw.ts';
-
-const NEWTON_MILLIMETRES_PER_NEWTON_METRE = 1000;
 
 export interface ResolvedDocument {
   readonly joint: Joint;
@@ -83,9 +82,9 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
       kind: given.tool.kind,
       deviation: hand ? HAND_DEVIATION : DRIVER_DEVIATION,
       settings: given.tool.settings_Nm
-        .map((setting) => setting * NEWTON_MILLIMETRES_PER_NEWTON_METRE)
+        .map((setting) => toCore(setting, 'N·m'))
         .sort((one, other) => one - other),
-      step: given.tool.step_Nm * NEWTON_MILLIMETRES_PER_NEWTON_METRE,
+      step: toCore(given.tool.step_Nm, 'N·m'),
     },
     factors: { limits: given.factors.limits, closed: given.factors.closed },
   };

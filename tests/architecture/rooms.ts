@@ -34,6 +34,7 @@ export const SIDEWAYS: Readonly<Record<string, readonly string[]>> = {
   units: ['sources'],
   numerics: ['sources'],
   inserts: ['screws'],
+  'pull-out': ['torque'],
 };
 
 /** Folders whose sub-folders must not import each other: somebody above joins them. */
