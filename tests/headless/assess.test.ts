@@ -1,0 +1,90 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+const root = join(import.meta.dirname, '..', '..');
+const runner = join(root, '.ci', 'run-typescript.mjs');
+const entry = join(root, 'src', 'headless', 'assess.ts');
+const example = join(root, 'docs', 'example-joint.json');
+
+const assess = (args: readonly string[], input?: string) =>
+  spawnSync(process.execPath, [runner, entry, ...args], { encoding: 'utf8', input, cwd: root });
+
+const changed = (change: (document: Record<string, unknown>) => void): string => {
+  const document: Record<string, unknown> = JSON.parse(readFileSync(example, 'utf8'));
+  change(document);
+  return JSON.stringify(document);
+};
+
+describe('npm run assess', () => {
+  test('prints the assessment of the example as JSON, units in the keys', () => {
+    const run = assess([example]);
+    expect(run.stderr).toBe('');
+    expect(run.status).toBe(0);
+    const report = JSON.parse(run.stdout);
+    expect(report).toMatchObject({
+      format: 'knurlwright-assessment',
+      kind: 'answered',
+      insert: 'wide',
+      rejection: null,
+      hole: { drawnDiameter_mm: 4.55 },
+      seat: { kind: 'on-insert' },
+      screw: { kind: 'chosen', length_mm: 8 },
+      torque: { kind: 'window' },
+    });
+    expect(report.torque.least_Nm).toBeLessThanOrEqual(report.torque.dial_Nm);
+    expect(report.torque.dial_Nm).toBeLessThanOrEqual(report.torque.most_Nm);
+    expect(report.limits.filter((limit: { governs: boolean }) => limit.governs)).toHaveLength(1);
+    expect(report.ranking.map((row: { insert: string }) => row.insert)).toContain('wide');
+    expect(run.stdout).not.toMatch(/null_|NaN|Infinity|undefined/);
+  });
+  test('reads standard input for "-"', () => {
+    const run = assess(
+      ['-'],
+      changed((document) => Object.assign(document, { name: 'From a pipe' })),
+    );
+    expect(JSON.parse(run.stdout)).toMatchObject({ name: 'From a pipe' });
+  });
+  test('stops with reason and exit code 0: a stop is an answer', () => {
+    const run = assess(
+      ['-'],
+      changed((document) => Object.assign(document['joint'] as object, { use: 'lifting' })),
+    );
+    expect(run.status).toBe(0);
+    expect(JSON.parse(run.stdout)).toMatchObject({ kind: 'stopped', stop: { code: 'use-endangers-people' } });
+  });
+});
+
+describe('npm run assess refuses with exit code 1 and names the field', () => {
+  test.each([
+    ['a wrong kind', { gap_mm: '1 mm' }, 'joint.gap_mm: '],
+    ['a value beyond its range', { sunk_mm: 1e9 }, 'joint.sunk_mm: '],
+    ['an unknown key', { gap_inch: 0.1 }, 'joint.gap_inch: '],
+    ['a choice that does not exist', { setting: 'glued' }, 'joint.setting: '],
+  ])('%s', (_title, change, begin) => {
+    const run = assess(
+      ['-'],
+      changed((document) => Object.assign(document['joint'] as object, change)),
+    );
+    expect(run.status).toBe(1);
+    expect(run.stdout).toBe('');
+    expect(run.stderr.startsWith(begin)).toBe(true);
+  });
+  test('swapped pilot and knurl, at the insert', () => {
+    const run = assess(
+      ['-'],
+      changed((document) => {
+        const [first] = document['drawer'] as Record<string, unknown>[];
+        Object.assign(first ?? {}, { knurlDiameter_mm: [4.25], pilotDiameter_mm: [5.0] });
+      }),
+    );
+    expect(run.status).toBe(1);
+    expect(run.stderr).toContain('drawer.0.pilotDiameter_mm: ');
+  });
+  test('damaged JSON, a missing file, and no file at all', () => {
+    expect(assess(['-'], '{"format":').status).toBe(1);
+    expect(assess([join(root, 'no-such-file.json')]).stderr).toContain('cannot be read');
+    expect(assess([]).stderr).toContain('Usage');
+  });
+});
