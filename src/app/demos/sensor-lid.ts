@@ -20,7 +20,7 @@ export const SENSOR_LID: JointDocument = {
       layerHeight_mm: 0.2,
       infill: { pattern: 'gyroid', density_percent: 20 },
       topSkin_mm: 0.8,
-      thickness_mm: 10.4,
+      thickness_mm: 10,
     },
     setting: 'heat-set',
     holes: { compensation: 'in-cad', fit_mm: 0.05, step_mm: 0.05 },
@@ -38,16 +38,7 @@ export const SENSOR_LID: JointDocument = {
   },
   caliper: { permissibleError_mm: 0.03 },
   drawer: [
-    demoInsert(
-      'tall-five',
-      'M3',
-      {
-        knurl: [5.01, 4.98, 5.02, 4.99, 5.0],
-        pilot: [4.24, 4.26, 4.25, 4.23, 4.27],
-        length: [5.0, 5.02, 4.98],
-      },
-      40,
-    ),
+    demoInsert('tall-five', 'M3', { knurl: [5.0], pilot: [4.24, 4.26, 4.25, 4.23, 4.27], length: [5.0] }, 40),
     demoInsert('slim-long', 'M3', { knurl: [4.6, 4.61, 4.58], pilot: [4.0, 3.99], length: [5.7] }, 25),
     demoInsert('short-five', 'M3', { knurl: [5.0, 4.99], pilot: [4.25], length: [4.0, 4.02] }, 60),
     demoInsert('slim-short', 'M3', { knurl: [4.2], pilot: [3.72], length: [4.0] }, 12),

@@ -1,0 +1,52 @@
+import { lengthNumber } from '../../../wording/amount.ts';
+import { QUANTITIES } from '../../state/quantities.ts';
+import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { CLAMPED_MATERIALS, SIDES } from '../choices.ts';
+import { DocumentChoice } from '../document-choice.tsx';
+import { DocumentQuantity } from '../document-quantity.tsx';
+import styles from './given.module.css';
+import { GivenGroup } from './given-group.tsx';
+
+const PLACE = 'given';
+
+/** The part that the screw clamps, and how it meets the insert. */
+export function GivenClamped() {
+  return (
+    <GivenGroup name="Clamped part">
+      <DocumentChoice
+        path="joint.clamped.material"
+        place={PLACE}
+        label="Part of"
+        choices={CLAMPED_MATERIALS}
+      />
+      <DocumentQuantity quantity={QUANTITIES.clampedThickness} place={PLACE} />
+      <DocumentQuantity quantity={QUANTITIES.clearanceHole} place={PLACE} />
+      <UsualClearance />
+      <DocumentQuantity quantity={QUANTITIES.gap} place={PLACE} />
+      <DocumentQuantity quantity={QUANTITIES.sunk} place={PLACE} />
+      <DocumentChoice path="joint.insertSide" place={PLACE} label="Insert is set" choices={SIDES} />
+    </GivenGroup>
+  );
+}
+
+/** Offers the medium clearance hole of the standard where another one stands. */
+function UsualClearance() {
+  const { document, edit } = useSheet();
+  const { thread } = useFindings().joint.screw;
+  const { medium } = thread.clearanceHoles;
+  if (document.joint.clamped.clearanceHole_mm === medium) return null;
+  const { path } = QUANTITIES.clearanceHole;
+  const series = thread.system === 'metric' ? 'ISO 273 medium' : 'ASME B18.2.8 normal';
+  return (
+    <p className={styles.remark}>
+      Usual for {thread.designation}, {series}:{' '}
+      <button
+        type="button"
+        className="press"
+        onClick={() => edit(`${path}@${PLACE}`, { path, value: medium })}
+      >
+        use ⌀ {lengthNumber(medium)}
+      </button>
+    </p>
+  );
+}

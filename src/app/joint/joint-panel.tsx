@@ -1,0 +1,67 @@
+import { DerivationSlot } from '../derivation/derivation-slot.tsx';
+import { SectionDrawing } from '../drawing/section-drawing.tsx';
+import { sectionInput } from '../drawing/section-input.ts';
+import { PanelBoundary } from '../shell/panel-boundary.tsx';
+import { StaleFrame } from '../shell/stale-frame.tsx';
+import type { Shown } from '../state/findings.ts';
+import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { DrawingKey } from './drawing-key.tsx';
+import { InsertMeasured } from './insert-measured.tsx';
+import styles from './joint-panel.module.css';
+import { SeatChoice, SeatReason } from './seat-choice.tsx';
+import { DRAWING_SLOT, sectionControls } from './section-controls.tsx';
+
+/** The joint drawn, with its values in their places; the insert alone beside it. */
+export function JointPanel() {
+  const { shown, stop } = useFindings();
+  if (stop) return null;
+  return (
+    <section className={styles.joint} id="joint" aria-label="The joint" tabIndex={-1}>
+      {shown ? <Drawn shown={shown} /> : <NothingToDraw />}
+    </section>
+  );
+}
+
+function Drawn({ shown }: { readonly shown: Shown }) {
+  const { document } = useSheet();
+  const { joint } = useFindings();
+  const { assessment } = shown;
+  const index = document.drawer.findIndex(({ id }) => id === assessment.insertId);
+  return (
+    <>
+      <div className={styles.section}>
+        <div className={styles.caption}>
+          <h2>The joint in section</h2>
+          <SeatChoice />
+        </div>
+        <SeatReason seat={assessment.seat} />
+        <PanelBoundary name="The drawing">
+          <StaleFrame of="answers">
+            <SectionDrawing
+              input={sectionInput(joint, assessment)}
+              controls={sectionControls(assessment, document, index)}
+            />
+          </StaleFrame>
+        </PanelBoundary>
+        <DerivationSlot name={DRAWING_SLOT} />
+        <DrawingKey />
+      </div>
+      <PanelBoundary name="The insert, as measured">
+        <InsertMeasured shown={shown} index={index} />
+      </PanelBoundary>
+    </>
+  );
+}
+
+function NothingToDraw() {
+  const { joint } = useFindings();
+  return (
+    <div className={styles.section}>
+      <h2>Nothing to draw yet</h2>
+      <p className={styles.nothing}>
+        No insert of the drawer has the thread of the screw, {joint.screw.thread.designation}. Give the screw
+        another thread below, or measure an insert that has this one and put it in the drawer.
+      </p>
+    </div>
+  );
+}

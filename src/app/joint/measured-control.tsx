@@ -1,0 +1,61 @@
+import { insertDimensions } from '../../core/inserts/insert-dimensions.ts';
+import { lengthNumber, lengthText } from '../../wording/amount.ts';
+import { ComputedValue } from '../derivation/computed-value.tsx';
+import { QuantityField } from '../fields/quantity-field.tsx';
+import { READINGS, type ReadingKey } from '../state/quantities.ts';
+import { definitionOf } from '../state/quantity-of-key.ts';
+import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { useDocumentField } from './use-document-field.ts';
+
+const DIMENSION_OF = {
+  knurlDiameter_mm: 'knurlDiameter',
+  pilotDiameter_mm: 'pilotDiameter',
+  length_mm: 'length',
+  knurledLength_mm: 'knurledLength',
+} as const satisfies Record<ReadingKey, string>;
+
+interface MeasuredControlProps {
+  /** Index in the drawer. */
+  readonly insert: number;
+  readonly reading: ReadingKey;
+  readonly place: string;
+  readonly slot?: string;
+}
+
+/**
+ * A measured length on a drawing: the reading itself where there is one, as a field; the mean of several, or the
+ * estimate in place of none, as a number that opens its derivation.
+ */
+export function MeasuredControl({ insert, reading, place, slot }: MeasuredControlProps) {
+  const { document } = useSheet();
+  const { drawer } = useFindings();
+  const field = useDocumentField(`drawer.${insert}.${reading}`, place);
+  const record = document.drawer[insert];
+  const measured = drawer[insert];
+  const { label } = READINGS[reading];
+  const [only, ...more] = record?.[reading] ?? [];
+  if (record === undefined || measured === undefined) return null;
+  if (only !== undefined && more.length === 0) {
+    return (
+      <QuantityField
+        key={field.renewal}
+        label={label}
+        layout="bare"
+        definition={definitionOf(READINGS[reading])}
+        value={only}
+        onTake={(value) => field.take([value], { path: 'chosenInsert', value: record.id })}
+        problem={field.problem}
+        onRefused={field.onRefused}
+      />
+    );
+  }
+  const { estimate, standardUncertainty } = insertDimensions(measured)[DIMENSION_OF[reading]];
+  return (
+    <ComputedValue
+      derived={[estimate, standardUncertainty]}
+      text={lengthNumber(estimate.value)}
+      label={`${label}, ${lengthText(estimate.value)}`}
+      {...(slot === undefined ? {} : { slot })}
+    />
+  );
+}

@@ -1,0 +1,86 @@
+import type { ReactNode } from 'react';
+import type { JointAssessment } from '../../core/joint/assessment.ts';
+import type { Derived } from '../../core/sources/derived.ts';
+import type { JointDocument } from '../../storage/document.ts';
+import { derivedText, diameterNumber, lengthNumber, significantText } from '../../wording/amount.ts';
+import { ComputedValue } from '../derivation/computed-value.tsx';
+import type { DimensionId } from '../drawing/dimension-ids.ts';
+import { QUANTITIES } from '../state/quantities.ts';
+import { DocumentQuantity } from './document-quantity.tsx';
+import { MeasuredControl } from './measured-control.tsx';
+import { ScrewLengthChoice } from './screw-length-choice.tsx';
+
+export const DRAWING_SLOT = 'drawing';
+const PLACE = 'drawing';
+
+type Controls = Partial<Record<DimensionId, ReactNode>>;
+
+function follows(derived: Derived, name: string, text: string, ...steps: readonly Derived[]) {
+  return (
+    <ComputedValue
+      derived={steps.length === 0 ? derived : [...steps, derived]}
+      text={text}
+      label={`${name}, ${derivedText(derived)}`}
+      slot={DRAWING_SLOT}
+    />
+  );
+}
+
+const yours = (name: keyof typeof QUANTITIES) => (
+  <DocumentQuantity quantity={QUANTITIES[name]} place={PLACE} layout="bare" />
+);
+
+/** What stands on the section in the place of its numbers: fields for what is given, buttons for what follows. */
+export function sectionControls(
+  assessment: JointAssessment,
+  document: JointDocument,
+  insertIndex: number,
+): Controls {
+  const { hole } = assessment;
+  return {
+    'clamped-thickness': yours('clampedThickness'),
+    gap: yours('gap'),
+    sunk: yours('sunk'),
+    'host-thickness': yours('hostThickness'),
+    'clearance-hole': yours('clearanceHole'),
+    'layer-height': yours('layerHeight'),
+    'line-width': yours('lineWidth'),
+    infill: yours('infill'),
+    'insert-length': <MeasuredControl insert={insertIndex} reading="length_mm" place={PLACE} />,
+    'knurl-diameter': <MeasuredControl insert={insertIndex} reading="knurlDiameter_mm" place={PLACE} />,
+    'screw-choice': <ScrewLengthChoice place={PLACE} layout="bare" />,
+    floor: follows(hole.floor, 'Floor under the hole', lengthNumber(hole.floor.value)),
+    'hole-depth': follows(hole.depth, 'Depth to draw', lengthNumber(hole.depth.value)),
+    'bore-printed': follows(hole.boreAsPrinted, 'Bore as printed', diameterNumber(hole.boreAsPrinted.value)),
+    'bore-drawn': follows(
+      hole.drawn,
+      'Hole to draw',
+      diameterNumber(hole.drawn.value),
+      hole.boreAsPrinted,
+      hole.printError,
+    ),
+    'boss-least': follows(hole.bossDiameter, 'Boss at least', lengthNumber(hole.bossDiameter.value)),
+    bite: follows(hole.bite, 'Bite of the knurl', lengthNumber(hole.bite.value)),
+    'melt-volume': follows(hole.meltVolume, 'Displaced plastic', significantText(hole.meltVolume.value, 2)),
+    ...screwControls(assessment),
+    ...wallControls(assessment, document),
+  };
+}
+
+function screwControls({ screw }: JointAssessment): Controls {
+  if (screw.kind === 'refused') return {};
+  const { length } = screw;
+  return { 'screw-length': follows(length, 'Screw length', lengthNumber(length.value).replace(/\.0$/, '')) };
+}
+
+function wallControls({ hole }: JointAssessment, { joint }: JointDocument): Controls {
+  const boss: Controls =
+    joint.host.bossDiameter_mm === undefined ? {} : { 'boss-diameter': yours('bossDiameter') };
+  return joint.host.wall.kind === 'lines'
+    ? {
+        ...boss,
+        'wall-count': yours('wallCount'),
+        wall: follows(hole.wall, 'Wall round the bore', diameterNumber(hole.wall.value)),
+      }
+    : { ...boss, wall: yours('wallThickness') };
+}

@@ -1,0 +1,48 @@
+import { sentenceOfRefusal } from '../../wording/refusals.ts';
+import type { FieldProblem } from '../fields/field-props.ts';
+import { type Edit, withEdits } from '../state/edit.ts';
+import { repairOf } from '../state/repairs.ts';
+import { fieldKey } from '../state/sheet.ts';
+import { useSheet } from '../state/sheet-context.ts';
+import { valueIn } from '../state/value-in.ts';
+
+export interface DocumentField {
+  /** Changes when the field must forget what was typed. */
+  readonly renewal: string;
+  readonly value: unknown;
+  /** What stands here while the door has not taken it; absent when nothing waits. */
+  readonly waiting?: unknown;
+  /** Puts a value in; undefined takes an optional key out. Further edits go along with it. */
+  readonly take: (value: unknown, ...along: readonly Edit[]) => void;
+  readonly problem: FieldProblem | undefined;
+  readonly onRefused: (refused: boolean) => void;
+  readonly giveUp: () => void;
+}
+
+/** One value of the document as a field sees it; place tells the drawing from the list and so on. */
+export function useDocumentField(path: string, place: string): DocumentField {
+  const { sheet, document, edit, giveUp, tellUnread } = useSheet();
+  const key = fieldKey(path, place);
+  const pending = sheet.pending.get(key);
+  const problem = ((): FieldProblem | undefined => {
+    if (pending === undefined) return undefined;
+    const message = pending.refusals.map(sentenceOfRefusal).join(' ');
+    const wrong = withEdits(document, pending.edits);
+    const repairs = pending.refusals.flatMap(
+      (refusal) => repairOf(refusal, (at) => valueIn(wrong, at)) ?? [],
+    );
+    const [repair] = repairs;
+    if (repair === undefined) return { message };
+    const apply = () => edit(key, ...pending.edits, ...repair.edits);
+    return { message, repair: { label: repair.label, apply } };
+  })();
+  return {
+    renewal: `${sheet.epoch}.${sheet.renewals.get(key) ?? 0}`,
+    value: valueIn(document, path),
+    ...(pending ? { waiting: pending.edits.find((one) => one.path === path)?.value } : {}),
+    take: (value, ...along) => edit(key, { path, value }, ...along),
+    problem,
+    onRefused: (refused) => tellUnread(key, refused),
+    giveUp: () => giveUp(key),
+  };
+}
