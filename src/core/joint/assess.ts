@@ -8,6 +8,7 @@ import { noticesOf } from './notices.ts';
 import { openingsFor } from './openings.ts';
 import type { AnswerableJoint } from './stop.ts';
 import { type Tightening, tighten } from './tightening.ts';
+import { torqueAllowedBy } from './torque-window.ts';
 
 /**
  * Everything about one joint with one insert: the pure call behind every answer.
@@ -28,6 +29,7 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
     actives.map((active) => ({
       active,
       demand: demandOn(active, joint, clampForce, shownTorque, conversion),
+      ...(active.path === 'pull' ? {} : { allows: torqueAllowedBy(active, joint, conversion).torque }),
     })),
   );
   const held = weakestHold(limits);

@@ -79,6 +79,8 @@ export interface Limit {
   /** Characteristic capacity over demand; absent when nothing loads it. */
   readonly factor?: number;
   readonly governs: boolean;
+  /** Largest torque to dial as far as this mode asks, N·mm; absent on the pull path. */
+  readonly allows?: Derived;
 }
 
 /** One change that would open a closed torque window. */

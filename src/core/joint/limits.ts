@@ -124,8 +124,15 @@ export function demandOn(
   }
 }
 
+/** A mode beside what loads it, and the largest torque it allows. */
+export interface DemandedMode {
+  readonly active: ActiveMode;
+  readonly demand: Derived;
+  readonly allows?: Derived;
+}
+
 /** All modes beside what loads them; the one with the smallest factor governs. */
-export function limitsOf(demanded: readonly { active: ActiveMode; demand: Derived }[]): readonly Limit[] {
+export function limitsOf(demanded: readonly DemandedMode[]): readonly Limit[] {
   const factorOf = (active: ActiveMode, demand: Derived) =>
     demand.value > 0 ? active.capacity.characteristic.value / demand.value : undefined;
   const factors = demanded.map(({ active, demand }) => factorOf(active, demand));
@@ -138,13 +145,19 @@ export function limitsOf(demanded: readonly { active: ActiveMode; demand: Derive
   );
   const anyLoaded = factors.some((factor) => factor !== undefined);
   let taken = false;
-  return demanded.map(({ active, demand }, index) => {
+  return demanded.map(({ active, demand, allows }, index) => {
     const factor = factors[index];
     const isSmallest = anyLoaded
       ? factor === smallest
       : active.path !== 'torque' && active.capacity.characteristic.value === weakest;
     const governs = isSmallest && !taken;
     taken ||= governs;
-    return { ...active, demand, ...(factor === undefined ? {} : { factor }), governs };
+    return {
+      ...active,
+      demand,
+      ...(factor === undefined ? {} : { factor }),
+      governs,
+      ...(allows ? { allows } : {}),
+    };
   });
 }

@@ -8,6 +8,10 @@ import type { Joint } from './joint.ts';
 const RUN_OUT_PITCHES = 0.8;
 /** Least length of screw in the insert, in thread diameters, unless the insert itself is shorter. */
 const LEAST_OVERLAP_DIAMETERS = 1;
+/** Engagement that asks for no longer screw, in thread diameters (NASA/TM-2017-219475, secondary). */
+const ENOUGH_ENGAGEMENT_DIAMETERS = 1.5;
+/** The same for a short insert, as a share of its length. */
+const ENOUGH_INSERT_SHARE = 0.9;
 /** How far a screw may stand out behind a far-side insert, in thread diameters. */
 const STAND_OUT_DIAMETERS = 2;
 /** Least printed floor under a hole, mm; below it the hole breaks through. */
@@ -50,8 +54,8 @@ export function gripLength(joint: Joint, insert: InsertDimensions): Derived {
 }
 
 /**
- * Screw length for a joint: the standard one that fills most of the insert's thread without bottoming; of equals the
- * shortest. A length that a person has fixed is checked in the same way.
+ * Screw length for a joint: the shortest standard one that engages min(1.5 d, 0.9 L) without bottoming; where none
+ * does, the one that engages most. A length that a person has fixed is checked in the same way.
  *
  *     least = g + min(d, L)        greatest = g + L + room below − melt − 0.5 mm
  *
@@ -90,7 +94,13 @@ export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: 
       available,
     };
   }
-  const best = others.reduce((chosen, one) => (carried(one) > carried(chosen) ? one : chosen), first);
+  const enough = Math.min(
+    ENOUGH_ENGAGEMENT_DIAMETERS * screw.thread.nominalDiameter,
+    ENOUGH_INSERT_SHARE * length.value,
+  );
+  const best =
+    fitting.find((one) => carried(one) >= enough) ??
+    others.reduce((chosen, one) => (carried(one) > carried(chosen) ? one : chosen), first);
   return {
     kind: 'chosen',
     length: {
