@@ -1,0 +1,103 @@
+import type { JointAssessment } from '../../../core/joint/assessment.ts';
+import type { Derived } from '../../../core/sources/derived.ts';
+import type { UnitSymbol } from '../../../core/units/units.ts';
+import { forceNumber, forceText, percentText } from '../../../wording/amount.ts';
+import { nameOfMode } from '../../../wording/names.ts';
+import { ComputedValue } from '../../derivation/computed-value.tsx';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { valueText } from '../../quantity/format.ts';
+import styles from './how-tight.module.css';
+
+/** Units that torque tools are marked in. */
+const UNITS: readonly UnitSymbol[] = ['N·m', 'cN·m', 'lbf·in', 'kgf·cm'];
+const DIGITS = { significant: 3 } as const;
+
+/** The ends and the dial in the units of torque tools, and the clamp force that the dial gives. */
+export function TorqueFigures({ assessment }: { readonly assessment: JointAssessment }) {
+  const { torque, preloadLeft } = assessment;
+  return (
+    <div className={styles['figures']}>
+      <div className={styles['scroll']}>
+        <table className={styles['table']}>
+          <caption className="out-of-sight">Torque in the units of torque tools</caption>
+          <thead>
+            <tr>
+              <th scope="col">Torque</th>
+              {UNITS.map((unit) => (
+                <th key={unit} scope="col">
+                  {unit}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            <DerivationRow slot="torque">
+              {torque.kind === 'window' && <TorqueRow name="Dial" derived={torque.dial} isDial />}
+              <TorqueRow name="Least: the joint stays closed" derived={torque.least} />
+              <TorqueRow
+                name={`Most: ${nameOfMode(torque.limitedBy).toLowerCase()} beyond`}
+                derived={torque.most}
+              />
+              <DerivationSlot name="torque" columns={UNITS.length + 1} />
+            </DerivationRow>
+          </tbody>
+        </table>
+      </div>
+      <DerivationRow slot="clamp-force">
+        <p className={styles['clamp']}>
+          {torque.kind === 'window' ? (
+            <>
+              At the dial the screw clamps with{' '}
+              <ComputedValue
+                derived={torque.clampForceLow}
+                text={forceNumber(torque.clampForceLow.value)}
+                label={`Smallest clamp force, ${forceText(torque.clampForceLow.value)}`}
+              />{' '}
+              to{' '}
+              <ComputedValue
+                derived={torque.clampForceHigh}
+                text={forceText(torque.clampForceHigh.value)}
+                label={`Largest clamp force, ${forceText(torque.clampForceHigh.value)}`}
+              />
+              : friction and tool at their two ends, the smaller one after relaxation.{' '}
+            </>
+          ) : null}
+          Of the clamp force,{' '}
+          <ComputedValue
+            derived={preloadLeft}
+            text={percentText(preloadLeft.value)}
+            label={`Share of the clamp force left, ${percentText(preloadLeft.value)}`}
+          />{' '}
+          is left after the time under load.
+        </p>
+        <DerivationSlot name="clamp-force" />
+      </DerivationRow>
+    </div>
+  );
+}
+
+interface TorqueRowProps {
+  readonly name: string;
+  readonly derived: Derived;
+  readonly isDial?: boolean;
+}
+
+function TorqueRow({ name, derived, isDial }: TorqueRowProps) {
+  return (
+    <tr className={isDial ? styles['dialRow'] : undefined}>
+      <th scope="row">{name}</th>
+      {UNITS.map((unit, index) => {
+        const text = valueText(derived.value, unit, index === 0 ? { decimals: 2 } : DIGITS);
+        return (
+          <td key={unit} data-unit={unit}>
+            {index === 0 ? (
+              <ComputedValue derived={derived} text={text} label={`${name}, ${text} ${unit}`} />
+            ) : (
+              text
+            )}
+          </td>
+        );
+      })}
+    </tr>
+  );
+}

@@ -1,0 +1,109 @@
+import type { JointAssessment } from '../../../core/joint/assessment.ts';
+import type { Joint } from '../../../core/joint/joint.ts';
+import { torqueNumber } from '../../../wording/amount.ts';
+import { MODE_EVENTS } from '../../../wording/names.ts';
+import { useWidth } from '../../charts/use-width.ts';
+import styles from './how-tight.module.css';
+import type { Label } from './scale-labels.ts';
+import { torqueScale } from './torque-scale.ts';
+
+const WINDOW_HEIGHT = 12;
+
+/** One scale: the window, the dial, what ends it, and the settings of the tool as triangles. */
+export function TorqueRuler({
+  joint,
+  assessment,
+}: {
+  readonly joint: Joint;
+  readonly assessment: JointAssessment;
+}) {
+  const [element, width] = useWidth<HTMLDivElement>(1030);
+  const { torque } = assessment;
+  const { breakingTorque } = joint.screw;
+  const dial = torque.kind === 'window' ? torque.dial.value : undefined;
+  const scale = torqueScale({
+    width,
+    least: { torque: torque.least.value, text: `closed above ${torqueNumber(torque.least.value)}` },
+    most: {
+      torque: torque.most.value,
+      text: `${torqueNumber(torque.most.value)} ${MODE_EVENTS[torque.limitedBy]}`,
+    },
+    ...(dial === undefined ? {} : { dial: { torque: dial, text: `dial ${torqueNumber(dial)}` } }),
+    ...(breakingTorque
+      ? {
+          breaking: {
+            torque: breakingTorque.torque,
+            text: `${torqueNumber(breakingTorque.torque)} screw may break`,
+          },
+        }
+      : {}),
+    settings: joint.tool.settings,
+  });
+  const [least, most] = scale.ends;
+  if (least === undefined || most === undefined) return null;
+  return (
+    <div ref={element} className={styles['ruler']}>
+      <svg viewBox={`0 0 ${width} ${scale.height}`} aria-hidden="true" height={scale.height}>
+        <path
+          className={styles['axis']}
+          d={`M${scale.ticks[0]?.x ?? 0} ${scale.axis}H${scale.ticks.at(-1)?.x ?? width}`}
+        />
+        {scale.ticks.map(({ x, torque: at, label }) => (
+          <g key={at}>
+            <path className={styles['axis']} d={`M${x} ${scale.axis}v5`} />
+            {label && <Text label={label} />}
+          </g>
+        ))}
+        <Text label={scale.unit} />
+        {torque.kind === 'window' && (
+          <rect
+            className={styles['window']}
+            x={least.x}
+            y={scale.axis - WINDOW_HEIGHT}
+            width={Math.max(1, most.x - least.x)}
+            height={WINDOW_HEIGHT}
+          />
+        )}
+        {scale.ends.map((end) => (
+          <g key={end.label.text}>
+            <path className={styles['end']} d={`M${end.x} ${end.label.baseline - 12}V${scale.axis}`} />
+            <Text label={end.label} serif />
+          </g>
+        ))}
+        {scale.dial && (
+          <g>
+            <path
+              className={styles['dial']}
+              d={`M${scale.dial.x} ${scale.dial.label.baseline + 6}V${scale.axis + 9}`}
+            />
+            <Text label={scale.dial.label} serif />
+          </g>
+        )}
+        {scale.settings.map(({ x, torque: at, label }) => (
+          <g key={at}>
+            <path
+              className={at === dial ? styles['dialled'] : styles['setting']}
+              d={`M${x} ${scale.axis + 38}l-5 9h10z`}
+            />
+            {label && <Text label={label} />}
+          </g>
+        ))}
+      </svg>
+    </div>
+  );
+}
+
+/** The face may be narrower than the room kept for it, so a text stands in the middle of its room. */
+function Text({ label, serif }: { readonly label: Label; readonly serif?: boolean }) {
+  return (
+    <text
+      className={serif ? styles['name'] : styles['figure']}
+      x={label.left + label.width / 2}
+      y={label.baseline}
+      textAnchor="middle"
+      fontSize={label.size}
+    >
+      {label.text}
+    </text>
+  );
+}
