@@ -6,8 +6,8 @@ const HALF_LOG_TWO_PI = 0.9189385332046728;
 /** From here on the series below has reached double accuracy. */
 const STIRLING_FROM = 12;
 
-/** B(2k)/(2k·(2k − 1)) of the Bernoulli numbers, k from 8 down to 1. */
-const STIRLING = [-3617 / 122400, 1 / 156, -691 / 360360, 1 / 1188, -1 / 1680, 1 / 1260, -1 / 360, 1 / 12];
+/** B(2k)/(2k·(2k − 1)) of the Bernoulli numbers, k from 6 down to 1. */
+const STIRLING = [-691 / 360360, 1 / 1188, -1 / 1680, 1 / 1260, -1 / 360, 1 / 12];
 
 /** What Stirling's formula leaves out of ln Γ(x), for x ≥ 12. */
 const stirlingRest = (x: number): number => polynomial(STIRLING, 1 / (x * x)) / x;

@@ -51,6 +51,10 @@ describe('regularisedIncompleteBeta', () => {
 });
 
 describe('incompleteBetaParts', () => {
+  test.each([0.07, 0.93])('add up to one on either side of the middle, at %f', (x) => {
+    const { lower, upper } = incompleteBetaParts({ a: 2.4, b: 1.9, x, complement: 1 - x });
+    expectRelative(lower + upper, 1, 1e-15);
+  });
   test('keeps a small upper part that one minus the lower part loses', () => {
     const complement = 1e-25;
     const { upper } = incompleteBetaParts({ a: 1, b: 2.5, x: 1 - complement, complement });
