@@ -1,6 +1,7 @@
 import type { InfillFamily, InsertAxis } from '../../core/host/host.ts';
 import type { JointAssessment } from '../../core/joint/assessment.ts';
-import type { Joint, SeatKind } from '../../core/joint/joint.ts';
+import type { Joint } from '../../core/joint/joint.ts';
+import type { SeatKind } from '../../core/pull-out/limit.ts';
 import type { HeadShape } from '../../core/screws/screw.ts';
 
 /** All that the section shows, as plain numbers; lengths in mm. */

@@ -1,0 +1,56 @@
+import { type DimensionId, dimensionDocs } from './dimension-ids.ts';
+import { sectionLevels } from './levels.ts';
+import type { SectionInput } from './section-input.ts';
+
+/** The number of a place on the section; in the unit of its doc. */
+export function dimensionValue(input: SectionInput, id: DimensionId): number {
+  const { screw, clamped, insert, hole, host } = input;
+  const values: Readonly<Record<DimensionId, number>> = {
+    'clamped-thickness': clamped.thickness,
+    gap: input.gap,
+    sunk: insert.sunk,
+    'insert-length': insert.length,
+    well: wellLength(input),
+    floor: host.floor,
+    'screw-length': screw.length,
+    'hole-depth': hole.depth,
+    'host-thickness': host.thickness,
+    'bore-printed': hole.borePrinted,
+    'bore-drawn': hole.boreDrawn,
+    'boss-least': hole.bossLeast,
+    'boss-diameter': host.bossDiameter ?? 0,
+    'screw-choice': screw.length,
+    'clearance-hole': clamped.clearanceHole,
+    'knurl-diameter': insert.knurlDiameter,
+    bite: hole.bite,
+    'wall-count': host.wallCount,
+    'line-width': host.lineWidth,
+    wall: host.wallThickness,
+    'layer-height': host.layerHeight,
+    'melt-volume': hole.meltVolume,
+    infill: host.infill.density * 100,
+    'top-skin': host.topSkin,
+  };
+  return values[id];
+}
+
+function wellLength(input: SectionInput): number {
+  const { well } = sectionLevels(input);
+  return well.bottom - well.top;
+}
+
+const diameters: readonly DimensionId[] = ['bore-printed', 'bore-drawn', 'boss-least', 'boss-diameter'];
+
+/** The plain text of a number: the digits of its doc, one more where they would not tell it from its neighbours. */
+export function plainNumber(input: SectionInput, id: DimensionId): string {
+  const value = dimensionValue(input, id);
+  const { digits } = dimensionDocs[id];
+  const rounded = value.toFixed(digits);
+  return digits > 1 || Math.abs(value - Number(rounded)) < 1e-6
+    ? rounded
+    : value.toFixed(digits + 1).replace(/(\.\d*?)0+$/, '$1');
+}
+
+export function plainValue(input: SectionInput, id: DimensionId): string {
+  return diameters.includes(id) ? `⌀ ${plainNumber(input, id)}` : plainNumber(input, id);
+}
