@@ -1,0 +1,42 @@
+import { useId, useState } from 'react';
+import { useSheet } from '../state/sheet-context.ts';
+import { valueIn } from '../state/value-in.ts';
+import styles from './document-text.module.css';
+
+interface DocumentTextProps {
+  readonly path: string;
+  readonly label: string;
+  readonly greatest: number;
+}
+
+/** A short text of the document that may be left out. */
+export function DocumentText({ path, label, greatest }: DocumentTextProps) {
+  const id = useId();
+  const { document, edit } = useSheet();
+  const value = valueIn(document, path);
+  const kept = typeof value === 'string' ? value : '';
+  const [typed, setTyped] = useState<string | null>(null);
+  const leave = () => {
+    if (typed !== null && typed.trim() !== kept) {
+      edit(path, { path, value: typed.trim() === '' ? undefined : typed.trim() });
+    }
+    setTyped(null);
+  };
+  return (
+    <div className={styles.row}>
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        type="text"
+        maxLength={greatest}
+        value={typed ?? kept}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={leave}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') leave();
+          if (event.key === 'Escape') setTyped(null);
+        }}
+      />
+    </div>
+  );
+}
