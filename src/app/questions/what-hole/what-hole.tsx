@@ -1,16 +1,30 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
+import { diameterNumber, lengthNumber } from '../../../wording/amount.ts';
+import { reasonForHole } from '../../../wording/reasons.ts';
+import { Derivation } from '../../derivation/derivation.tsx';
 import { QuestionSection } from '../question-section.tsx';
+import { DrawingTable } from './drawing-table.tsx';
+import { SensitivityTable } from './sensitivity-table.tsx';
 
 export interface WhatHoleProps {
   readonly joint: Joint;
   readonly assessment: JointAssessment;
 }
 
-export function WhatHole({ assessment }: WhatHoleProps) {
+/** The hole: why it is drawn as it is, open from the start; then all that the drawing needs. */
+export function WhatHole({ joint, assessment }: WhatHoleProps) {
+  const { boreAsPrinted, printError, drawn, depth, chamfer, bossDiameter } = assessment.hole;
+  const inSlicer = joint.holes.compensation === 'in-slicer';
+  const aside = `Draw ⌀ ${diameterNumber(drawn.value)}, ${lengthNumber(depth.value)} deep, mouth ${lengthNumber(chamfer.value)} × 45°, boss at least ${lengthNumber(bossDiameter.value)}. ${reasonForHole(assessment)}`;
   return (
-    <QuestionSection id="hole" question="What hole?">
-      {assessment.insertId}
+    <QuestionSection id="hole" question="What hole?" aside={aside}>
+      <Derivation
+        label="hole to draw"
+        steps={inSlicer ? [boreAsPrinted, drawn] : [boreAsPrinted, printError, drawn]}
+      />
+      <DrawingTable joint={joint} assessment={assessment} />
+      <SensitivityTable assessment={assessment} />
     </QuestionSection>
   );
 }
