@@ -1,5 +1,5 @@
-import { type Derived, entry } from '../sources/derived.ts';
-import { stressAreaOf } from './stress-area.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { stressAreaOf, tensileStressArea } from './stress-area.ts';
 import type { Thread } from './thread.ts';
 
 /**
@@ -124,7 +124,11 @@ export function engagementForEqualStrength(pair: ThreadPair): Derived {
     value: ((2 * As) / screwAreaPerLength) * Math.max(1, J),
     unit: 'mm',
     formula: '2 · A_s/(A_Ss/L_E) · max(1, J)',
-    entries: [entry('A_s', As, 'mm²'), entry('A_Ss/L_E', screwAreaPerLength, 'mm'), entry('J', J, '-')],
+    entries: [
+      entryFrom(tensileStressArea(thread)),
+      entry('A_Ss/L_E', screwAreaPerLength, 'mm'),
+      entry('J', J, '-'),
+    ],
     source: 'machinery-handbook',
     standing: 'published',
   };

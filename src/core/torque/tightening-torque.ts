@@ -1,6 +1,6 @@
 import type { Thread } from '../screws/thread.ts';
-import { pitchDiameterOf } from '../screws/thread-geometry.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import { pitchDiameter, pitchDiameterOf } from '../screws/thread-geometry.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 
 /** cos of half the thread angle, 30°, [-]. */
 const COS_FLANK = Math.cos(Math.PI / 6);
@@ -107,7 +107,7 @@ export function clampForce(tightening: ScrewFriction & { readonly torque: number
 
 const frictionEntries = (friction: ScrewFriction): Derived['entries'] => [
   entry('P', friction.thread.pitch, 'mm'),
-  entry('d_2', pitchDiameterOf(friction.thread), 'mm'),
+  entryFrom(pitchDiameter(friction.thread)),
   entry('μ_G', friction.threadFriction, '-'),
   entry('μ_K', friction.headFriction, '-'),
   entry('D_Km', friction.bearingDiameter, 'mm'),

@@ -1,7 +1,7 @@
-import { stressAreaOf, stressDiameterOf } from '../screws/stress-area.ts';
+import { stressAreaOf, stressDiameterOf, tensileStressArea } from '../screws/stress-area.ts';
 import type { Thread } from '../screws/thread.ts';
-import { pitchDiameterOf } from '../screws/thread-geometry.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import { pitchDiameter, pitchDiameterOf } from '../screws/thread-geometry.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 
 /** cos of half the thread angle, 30°, [-]. */
 const COS_FLANK = Math.cos(Math.PI / 6);
@@ -64,9 +64,9 @@ export function yieldPreload(screw: TightenedScrew): Derived {
     formula: 'ν · A_s · R_p/√(1 + 3 · (3/2 · d_2/d_0 · (P/(π · d_2) + μ_G/cos 30°))²)',
     entries: [
       entry('ν', screw.utilisation, '-'),
-      entry('A_s', stressAreaOf(screw.thread), 'mm²'),
+      entryFrom(tensileStressArea(screw.thread)),
       entry('R_p', screw.yieldStrength, 'MPa'),
-      entry('d_2', pitchDiameterOf(screw.thread), 'mm'),
+      entryFrom(pitchDiameter(screw.thread)),
       entry('d_0', stressDiameterOf(screw.thread), 'mm'),
       entry('P', screw.thread.pitch, 'mm'),
       entry('μ_G', screw.threadFriction, '-'),

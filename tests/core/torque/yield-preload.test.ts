@@ -80,6 +80,7 @@ describe('yieldPreload', () => {
     });
     expect(shown).toMatchObject({ symbol: 'F_M', unit: 'N', source: 'vdi-2230', standing: 'published' });
     expect(shown.entries.map(({ symbol }) => symbol)).toEqual(['ν', 'A_s', 'R_p', 'd_2', 'd_0', 'P', 'μ_G']);
+    expect(shown.entries.map(({ from }) => from?.symbol)).toContain('A_s');
     expectPublished(shown.entries[1]?.value ?? 0, '39.17');
     expectRelative(shown.value, 20200, 0.003);
   });
