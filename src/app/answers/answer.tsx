@@ -1,0 +1,38 @@
+import type { ReactNode } from 'react';
+import styles from './answers.module.css';
+
+export type QuestionId = 'insert' | 'hole' | 'tight';
+
+export const QUESTIONS: readonly { readonly id: QuestionId; readonly question: string }[] = [
+  { id: 'insert', question: 'Which insert?' },
+  { id: 'hole', question: 'What hole?' },
+  { id: 'tight', question: 'How tight?' },
+];
+
+interface AnswerProps {
+  readonly id: QuestionId;
+  readonly question: string;
+  /** Whether its section is in view. */
+  readonly isNow: boolean;
+  readonly children: ReactNode;
+}
+
+/** One question, which is the way to its section, and its answer below. */
+export function Answer({ id, question, isNow, children }: AnswerProps) {
+  return (
+    <li className={styles.answer} data-now={isNow || undefined}>
+      <a className={styles.question} href={`#${id}`} aria-current={isNow ? 'true' : undefined}>
+        {question}
+      </a>
+      {children}
+    </li>
+  );
+}
+
+export const Margin = ({ children }: { readonly children: ReactNode }) => (
+  <p className={styles.margin}>{children}</p>
+);
+
+export const Why = ({ children }: { readonly children: ReactNode }) => (
+  <p className={styles.why}>{children}</p>
+);

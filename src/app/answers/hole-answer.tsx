@@ -1,0 +1,75 @@
+import type { JointAssessment } from '../../core/joint/assessment.ts';
+import { chanceText, diameterNumber, lengthNumber, lengthText } from '../../wording/amount.ts';
+import { reasonForHole } from '../../wording/reasons.ts';
+import { ComputedValue } from '../derivation/computed-value.tsx';
+import { Margin, Why } from './answer.tsx';
+import styles from './answers.module.css';
+import { BELL_HEIGHT, Bell, RULER_WIDTH, Ruler } from './ruler.tsx';
+import { bellPath, linearScale, placeLabels } from './scale.ts';
+
+/** How much of the line lies outside of what fits, on either side, over what fits. */
+const ROOM = 0.75;
+
+/** What hole: the diameter to draw, its depth, and the chance that the printed bore fits. */
+export function HoleAnswer({ assessment }: { readonly assessment: JointAssessment }) {
+  const { drawn, boreAsPrinted, printError, depth, window } = assessment.hole;
+  return (
+    <>
+      <div className={styles.big}>
+        <ComputedValue
+          derived={[boreAsPrinted, printError, drawn]}
+          text={
+            <>
+              <span className={styles.prefix}>⌀</span>
+              {diameterNumber(drawn.value)}
+            </>
+          }
+          label={`Hole to draw, diameter ${lengthText(drawn.value)}`}
+          slot="answers"
+          look="plain"
+        />
+        <small>mm</small>
+        <small className={styles.aside}>
+          <ComputedValue
+            derived={depth}
+            text={lengthNumber(depth.value)}
+            label={`Depth to draw, ${lengthText(depth.value)}`}
+            slot="answers"
+            look="plain"
+          />{' '}
+          deep
+        </small>
+      </div>
+      <FitRuler assessment={assessment} />
+      <Margin>
+        <b>{chanceText(window.chance.value)}</b> printed bores will fit
+      </Margin>
+      <Why>{reasonForHole(assessment)}</Why>
+    </>
+  );
+}
+
+function FitRuler({ assessment }: { readonly assessment: JointAssessment }) {
+  const { window } = assessment.hole;
+  const [smallest, largest] = [window.smallest.value, window.largest.value];
+  const room = ROOM * (largest - smallest);
+  const ends = { least: smallest - room, greatest: largest + room };
+  const scale = linearScale(ends, RULER_WIDTH);
+  const span = [scale.at(smallest), scale.at(largest)] as const;
+  return (
+    <Ruler
+      behind={<Bell path={bellPath(window, scale, ends, BELL_HEIGHT)} />}
+      span={span}
+      ticks={span}
+      needle={scale.at(window.expected)}
+      below={placeLabels(
+        [
+          { text: 'pilot drops in', at: span[0] },
+          { text: 'knurl still bites', at: span[1] },
+        ],
+        RULER_WIDTH,
+        2,
+      )}
+    />
+  );
+}

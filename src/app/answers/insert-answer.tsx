@@ -1,0 +1,104 @@
+import type { JointAssessment } from '../../core/joint/assessment.ts';
+import { factorText, forceNumber, forceText, lengthText } from '../../wording/amount.ts';
+import { sizeOfInsert } from '../../wording/names.ts';
+import { reasonForInsert } from '../../wording/reasons.ts';
+import { sentenceOfRejection } from '../../wording/rejections.ts';
+import { ComputedValue } from '../derivation/computed-value.tsx';
+import type { Shown } from '../state/findings.ts';
+import { Margin, Why } from './answer.tsx';
+import styles from './answers.module.css';
+import { holdingLimit } from './margins.ts';
+import { RULER_WIDTH, Ruler } from './ruler.tsx';
+import { linearScale, placeLabels } from './scale.ts';
+
+interface InsertAnswerProps {
+  readonly shown: Shown;
+  readonly rankedCount: number;
+  readonly drawerCount: number;
+}
+
+/** Which insert: its thread and size, what it holds, why it is the one. */
+export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerProps) {
+  const { assessment, insert, rank, rejection } = shown;
+  const { knurlDiameter, length } = assessment.dimensions;
+  const { designation } = insert.thread;
+  const words = `${designation}, ${lengthText(knurlDiameter.estimate.value)} by ${lengthText(length.estimate.value)}`;
+  return (
+    <>
+      <div className={rejection ? `${styles.big} ${styles.struck}` : styles.big}>
+        <ComputedValue
+          derived={[knurlDiameter.estimate, length.estimate]}
+          text={
+            <>
+              <span className={styles.prefix}>{designation}</span>
+              {sizeOfInsert(assessment.dimensions)}
+            </>
+          }
+          label={words}
+          slot="answers"
+          look="plain"
+        />
+        {rejection ? <small className={styles.aside}>out</small> : null}
+      </div>
+      <HoldRuler assessment={assessment} />
+      <HoldMargin assessment={assessment} />
+      <Why>
+        {rejection
+          ? `${sentenceOfRejection(rejection)} ${rankedCount === 0 ? 'No insert of the drawer fits this joint.' : 'Another of the drawer fits.'}`
+          : reasonForInsert(assessment, {
+              ...(rank === undefined ? {} : { rank }),
+              rankedCount,
+              drawerCount,
+            })}
+      </Why>
+    </>
+  );
+}
+
+/** Over a gap the clamp force asks, else the pull. */
+const asker = (path: 'clamp' | 'pull' | 'torque') => (path === 'pull' ? 'your pull' : 'clamp');
+
+function HoldRuler({ assessment }: { readonly assessment: JointAssessment }) {
+  const characteristic = assessment.holds.characteristic.value;
+  const median = assessment.holds.median.value;
+  const limit = holdingLimit(assessment);
+  const demand = limit && limit.demand.unit === 'N' ? limit.demand.value : 0;
+  const scale = linearScale({ least: 0, greatest: Math.max(median, demand) * 1.06 }, RULER_WIDTH);
+  const [asked, held, middle] = [demand, characteristic, median].map((force) => scale.at(force)) as [
+    number,
+    number,
+    number,
+  ];
+  return (
+    <Ruler
+      spread={[held, middle]}
+      {...(demand < characteristic ? { span: [asked, held] as const } : {})}
+      ticks={limit ? [asked, held, middle] : [held, middle]}
+      above={placeLabels([{ text: `holds ${forceText(characteristic)}`, at: held }], RULER_WIDTH)}
+      below={placeLabels(
+        [
+          ...(limit ? [{ text: `${asker(limit.path)} ${forceNumber(demand)}`, at: asked }] : []),
+          { text: `median ${forceNumber(median)}`, at: middle },
+        ],
+        RULER_WIDTH,
+      )}
+    />
+  );
+}
+
+function HoldMargin({ assessment }: { readonly assessment: JointAssessment }) {
+  const limit = holdingLimit(assessment);
+  if (limit?.factor === undefined) {
+    return (
+      <Margin>
+        <b>{forceText(assessment.holds.characteristic.value)}</b> in 19 of 20; no load is given
+      </Margin>
+    );
+  }
+  return (
+    <Margin>
+      <b>{factorText(limit.factor)}</b> {limit.path === 'pull' ? 'your pull' : 'the clamp force'}, as a
+      characteristic value
+    </Margin>
+  );
+}

@@ -1,0 +1,108 @@
+import type { JointAssessment, TorqueWindow } from '../../core/joint/assessment.ts';
+import { percentText, torqueNumber, torqueText } from '../../wording/amount.ts';
+import { MODE_EVENTS, sentenceOfOpening } from '../../wording/names.ts';
+import { reasonForTorque } from '../../wording/reasons.ts';
+import { ComputedValue } from '../derivation/computed-value.tsx';
+import { Margin, Why } from './answer.tsx';
+import styles from './answers.module.css';
+import { dialMargin } from './margins.ts';
+import { RULER_WIDTH, Ruler } from './ruler.tsx';
+import { linearScale, placeLabels } from './scale.ts';
+
+/** How much of the line lies beyond the largest torque shown. */
+const BEYOND = 1.35;
+
+/** How tight: one setting to dial, or the two ends that exclude each other. */
+export function TorqueAnswer({ assessment }: { readonly assessment: JointAssessment }) {
+  const { torque } = assessment;
+  if (torque.kind === 'refused') return <NoTorque assessment={assessment} torque={torque} />;
+  const margin = dialMargin(torque);
+  return (
+    <>
+      <div className={styles.big}>
+        <ComputedValue
+          derived={[torque.least, torque.most, torque.dial]}
+          text={torqueNumber(torque.dial.value)}
+          label={`Torque to dial, ${torqueText(torque.dial.value)}`}
+          slot="answers"
+          look="plain"
+        />
+        <small>N·m</small>
+      </div>
+      <TorqueRuler torque={torque} />
+      <Margin>
+        {margin.kind === 'narrow' ? (
+          <>
+            <b>{torqueText(margin.width)}</b> wide: hard to hit
+          </>
+        ) : (
+          <>
+            <b>{percentText(margin.share)}</b> below the top of the window
+          </>
+        )}
+      </Margin>
+      <Why>{reasonForTorque(assessment)}</Why>
+    </>
+  );
+}
+
+type Refused = Extract<TorqueWindow, { readonly kind: 'refused' }>;
+
+function NoTorque({
+  assessment,
+  torque,
+}: {
+  readonly assessment: JointAssessment;
+  readonly torque: Refused;
+}) {
+  const [opening, ...more] = torque.openedBy;
+  return (
+    <>
+      <div className={`${styles.big} ${styles.lesser}`}>No torque fits</div>
+      <TorqueRuler torque={torque} />
+      <Margin>
+        closed from{' '}
+        <ComputedValue
+          derived={torque.least}
+          text={torqueText(torque.least.value)}
+          label={`Least torque, ${torqueText(torque.least.value)}`}
+          slot="answers"
+        />
+        , at its limit at{' '}
+        <ComputedValue
+          derived={torque.most}
+          text={torqueText(torque.most.value)}
+          label={`Largest torque, ${torqueText(torque.most.value)}`}
+          slot="answers"
+        />
+      </Margin>
+      <Why>{reasonForTorque(assessment)}</Why>
+      <Why>
+        {opening === undefined
+          ? 'No single change opens a window: take load off the joint, or choose another seat.'
+          : [opening, ...more].map(sentenceOfOpening).join(' Or: ')}
+      </Why>
+    </>
+  );
+}
+
+function TorqueRuler({ torque }: { readonly torque: TorqueWindow }) {
+  const [least, most] = [torque.least.value, torque.most.value];
+  const scale = linearScale({ least: 0, greatest: Math.max(least, most) * BEYOND }, RULER_WIDTH);
+  const isWindow = torque.kind === 'window';
+  const labels = [
+    { text: `closed ${torqueNumber(least)}`, at: scale.at(least) },
+    { text: `${torqueNumber(most)} ${MODE_EVENTS[torque.limitedBy]}`, at: scale.at(most) },
+  ];
+  const [below] = [placeLabels(labels, RULER_WIDTH)];
+  const isCrowded = below.length < labels.length;
+  return (
+    <Ruler
+      {...(least < most ? { span: [scale.at(least), scale.at(most)] as const } : {})}
+      ticks={[scale.at(least), scale.at(most)]}
+      {...(isWindow ? { needle: scale.at(torque.dial.value) } : {})}
+      above={isCrowded ? placeLabels(labels.slice(0, 1), RULER_WIDTH) : []}
+      below={isCrowded ? placeLabels(labels.slice(1), RULER_WIDTH) : below}
+    />
+  );
+}

@@ -1,0 +1,64 @@
+import { useCallback, useState } from 'react';
+import { Answers } from '../answers/answers.tsx';
+import { DEMOS } from '../demos/demos.ts';
+import { DerivationsProvider } from '../derivation/derivations-provider.tsx';
+import type { Kept } from '../state/kept-joint.ts';
+import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { FindingsProvider, SheetProvider } from '../state/sheet-provider.tsx';
+import styles from './app.module.css';
+import { firstMessage } from './first-message.ts';
+import { Footer } from './footer.tsx';
+import { Masthead } from './masthead.tsx';
+import { MessageLine } from './message-line.tsx';
+import { PanelBoundary } from './panel-boundary.tsx';
+import { type Message, SayContext } from './say.ts';
+import { Sheet } from './sheet.tsx';
+import { StopNotice } from './stop-notice.tsx';
+import { useAutosave } from './use-autosave.ts';
+import { useHistoryKeys } from './use-history-keys.ts';
+
+/** The page, beginning with the joint that was kept on this device, or the first demonstration. */
+export function App({ kept }: { readonly kept: Kept }) {
+  const [message, setMessage] = useState<Message | null>(() => firstMessage(kept));
+  const done = useCallback(() => setMessage(null), []);
+  return (
+    <SheetProvider first={kept.kind === 'read' ? kept.document : DEMOS[0]}>
+      <SayContext value={setMessage}>
+        <DerivationsProvider>
+          <Keeper mayKeep={kept.kind !== 'set-aside' || kept.moved} />
+          <a className={styles.skip} href="#sheet">
+            To the joint
+          </a>
+          <div className={styles.sheet}>
+            <Masthead />
+            <MessageLine message={message} onDone={done} />
+            <PanelBoundary name="The sheet">
+              <FindingsProvider>
+                <Body />
+              </FindingsProvider>
+            </PanelBoundary>
+          </div>
+        </DerivationsProvider>
+      </SayContext>
+    </SheetProvider>
+  );
+}
+
+function Body() {
+  const { stop } = useFindings();
+  return (
+    <>
+      {stop ? <StopNotice stop={stop} /> : null}
+      <Answers />
+      <Sheet />
+      <Footer />
+    </>
+  );
+}
+
+function Keeper({ mayKeep }: { readonly mayKeep: boolean }) {
+  const { document } = useSheet();
+  useAutosave(mayKeep);
+  useHistoryKeys();
+  return <title>{`${document.name}: Knurlwright`}</title>;
+}

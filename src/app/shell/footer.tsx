@@ -1,0 +1,77 @@
+import { diameterNumber, lengthNumber, torqueText } from '../../wording/amount.ts';
+import { sizeOfInsert } from '../../wording/names.ts';
+import { STANDINGS } from '../../wording/standing.ts';
+import { useFindings, useSheet } from '../state/sheet-context.ts';
+import styles from './footer.module.css';
+
+/** What to mind at the bench, how to read the signs, and the title block. */
+export function Footer() {
+  return (
+    <footer className={styles.footer}>
+      <div>
+        <h2>At the bench</h2>
+        <ul>
+          <li>Iron, insert and part stay hot for minutes. Work in moving air; stop if the plastic smokes.</li>
+          <li>The brass may hold lead: wash your hands.</li>
+          <li>Pull tests store energy and let go suddenly: use a shield and eye protection.</li>
+          <li>
+            Local codes and licensed practice come before this sheet. Where people could be hurt, a licensed
+            engineer decides.
+          </li>
+        </ul>
+      </div>
+      <div>
+        <h2>How far to trust a number</h2>
+        <ul>
+          {Object.values(STANDINGS).map(({ sign, words, meaning }) => (
+            <li key={words}>
+              <span className={styles.sign}>{sign}</span> <span className="line">{words}</span> {meaning}
+            </li>
+          ))}
+        </ul>
+      </div>
+      <TitleBlock />
+    </footer>
+  );
+}
+
+function TitleBlock() {
+  const { document } = useSheet();
+  const { joint, shown } = useFindings();
+  const { screw } = joint;
+  const dial = shown?.assessment.torque;
+  const length = shown?.assessment.screw;
+  const entries = [
+    [
+      'insert',
+      shown ? `${shown.insert.thread.designation} ${sizeOfInsert(shown.assessment.dimensions)}` : 'none',
+    ],
+    [
+      'hole to draw',
+      shown
+        ? `⌀ ${diameterNumber(shown.assessment.hole.drawn.value)} × ${lengthNumber(shown.assessment.hole.depth.value)}`
+        : 'none',
+    ],
+    ['dial', dial?.kind === 'window' ? torqueText(dial.dial.value) : 'none'],
+    ['printed in', joint.host.material.name],
+    [
+      'screw',
+      `${screw.thread.designation}${length?.kind === 'chosen' ? ` × ${lengthNumber(length.length.value).replace(/\.0$/, '')}` : ''}, ${screw.propertyClass.designation}`,
+    ],
+    ['lengths', 'mm'],
+  ] as const;
+  return (
+    <dl className={styles.block}>
+      <div className={styles.whole}>
+        <dt>joint</dt>
+        <dd>{document.name}</dd>
+      </div>
+      {entries.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

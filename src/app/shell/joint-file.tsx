@@ -1,0 +1,60 @@
+import { useRef, useState } from 'react';
+import { lineOfRefusal } from '../../wording/refusals.ts';
+import { documentFileName, documentText, saveText } from '../state/document-file.ts';
+import { readDocumentText } from '../state/kept-joint.ts';
+import { useSheet } from '../state/sheet-context.ts';
+import { useSay } from './say.ts';
+
+/** Refusals of one file that are read out; more would only repeat them. */
+const GREATEST_LISTED = 8;
+
+/** Opens a joint from a file and saves this one as a file. */
+export function JointFile() {
+  const { document, open } = useSheet();
+  const say = useSay();
+  const input = useRef<HTMLInputElement>(null);
+  const [reading, setReading] = useState(false);
+  const read = async (file: File) => {
+    setReading(true);
+    try {
+      const result = readDocumentText(await file.text());
+      if (result.kind === 'admitted') {
+        open(result.document);
+        say({ text: `Opened from ${file.name}. Undo brings the joint before it back.` });
+      } else {
+        const lines = result.refusals.slice(0, GREATEST_LISTED).map(lineOfRefusal);
+        say({ text: `${file.name} was not opened; the joint on the sheet stays.`, lines, isFault: true });
+      }
+    } catch {
+      say({ text: `${file.name} could not be read from the disk.`, isFault: true });
+    } finally {
+      setReading(false);
+    }
+  };
+  return (
+    <>
+      <button type="button" className="go" disabled={reading} onClick={() => input.current?.click()}>
+        Open a joint…
+      </button>{' '}
+      <button
+        type="button"
+        className="go"
+        onClick={() => saveText(documentText(document), documentFileName(document.name))}
+      >
+        Save this joint
+      </button>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        accept=".json,application/json"
+        aria-label="Joint document"
+        onChange={(event) => {
+          const [file] = event.target.files ?? [];
+          if (file) void read(file);
+          event.target.value = '';
+        }}
+      />
+    </>
+  );
+}

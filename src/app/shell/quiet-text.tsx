@@ -1,0 +1,59 @@
+import { type KeyboardEvent, useRef, useState } from 'react';
+import styles from './quiet-text.module.css';
+
+interface QuietTextProps {
+  readonly label: string;
+  readonly value: string;
+  readonly greatest: number;
+  readonly onTake: (text: string) => void;
+  /** Several lines: the text breaks as running text does. */
+  readonly lines?: boolean;
+  readonly placeholder?: string;
+}
+
+/** A text of the sheet that becomes a field when it is pressed. */
+export function QuietText({
+  label,
+  value,
+  greatest,
+  onTake,
+  lines = false,
+  placeholder = '',
+}: QuietTextProps) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const button = useRef<HTMLButtonElement>(null);
+  const close = (text: string | null) => {
+    if (text !== null && text.trim() !== value) onTake(text.trim());
+    setTyped(null);
+  };
+  if (typed === null) {
+    return (
+      <button
+        ref={button}
+        type="button"
+        className={value === '' ? `${styles.text} ${styles.empty}` : styles.text}
+        onClick={() => setTyped(value)}
+      >
+        {value === '' ? placeholder : value}
+        <span className="out-of-sight">, change</span>
+      </button>
+    );
+  }
+  const field = {
+    className: styles.field,
+    'aria-label': label,
+    maxLength: greatest,
+    value: typed,
+    ref: (element: HTMLInputElement | HTMLTextAreaElement | null) => element?.focus(),
+    onChange: (event: { readonly target: { readonly value: string } }) => setTyped(event.target.value),
+    onBlur: () => close(typed),
+    onKeyDown: (event: KeyboardEvent) => {
+      if (event.key === 'Escape') setTyped(null);
+      if (event.key === 'Enter') {
+        event.preventDefault();
+        close(typed);
+      }
+    },
+  };
+  return lines ? <textarea rows={3} {...field} /> : <input type="text" {...field} />;
+}

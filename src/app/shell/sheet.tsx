@@ -1,0 +1,74 @@
+import { Drawer } from '../joint/drawer/drawer.tsx';
+import { Given } from '../joint/given/given.tsx';
+import { JointPanel } from '../joint/joint-panel.tsx';
+import { HowTight } from '../questions/how-tight/how-tight.tsx';
+import { Limits } from '../questions/limits/limits.tsx';
+import { Notices } from '../questions/notices/notices.tsx';
+import { WhatHole } from '../questions/what-hole/what-hole.tsx';
+import { WhichInsert } from '../questions/which-insert/which-insert.tsx';
+import type { Shown } from '../state/findings.ts';
+import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { PanelBoundary } from './panel-boundary.tsx';
+import { StaleFrame } from './stale-frame.tsx';
+
+/** The body of the sheet: the joint, what is given, the questions in their order. */
+export function Sheet() {
+  const { shown } = useFindings();
+  return (
+    <main id="sheet" tabIndex={-1}>
+      <JointPanel />
+      <Given />
+      {shown ? <Ranking shown={shown} /> : null}
+      <PanelBoundary name="The drawer">
+        <Drawer />
+      </PanelBoundary>
+      {shown ? <Questions shown={shown} /> : null}
+    </main>
+  );
+}
+
+function Ranking({ shown }: { readonly shown: Shown }) {
+  const { edit } = useSheet();
+  const { joint, drawer, recommendation } = useFindings();
+  if (recommendation.kind !== 'answered') return null;
+  return (
+    <PanelBoundary name="The ranking">
+      <StaleFrame of="ranking">
+        <WhichInsert
+          joint={joint}
+          drawer={drawer}
+          recommendation={recommendation}
+          chosenInsertId={shown.insert.id}
+          onChoose={(id) => edit('chosenInsert', { path: 'chosenInsert', value: id })}
+        />
+      </StaleFrame>
+    </PanelBoundary>
+  );
+}
+
+function Questions({ shown }: { readonly shown: Shown }) {
+  const { joint } = useFindings();
+  const { assessment } = shown;
+  return (
+    <>
+      <PanelBoundary name="The hole">
+        <StaleFrame of="answers">
+          <WhatHole joint={joint} assessment={assessment} />
+        </StaleFrame>
+      </PanelBoundary>
+      <PanelBoundary name="The torque">
+        <StaleFrame of="answers">
+          <HowTight joint={joint} assessment={assessment} />
+        </StaleFrame>
+      </PanelBoundary>
+      <PanelBoundary name="The limits">
+        <StaleFrame of="answers">
+          <Limits joint={joint} assessment={assessment} />
+        </StaleFrame>
+      </PanelBoundary>
+      <PanelBoundary name="What to know">
+        <Notices notices={assessment.notices} />
+      </PanelBoundary>
+    </>
+  );
+}

@@ -1,0 +1,33 @@
+import { useEffect, useRef } from 'react';
+import { keepJoint } from '../state/kept-joint.ts';
+import { useSheet } from '../state/sheet-context.ts';
+import { useSay } from './say.ts';
+
+const storage = () => window.localStorage;
+/** Waits until a run of steps is over, ms. */
+const CALM = 300;
+
+/** Keeps each new state of the joint on this device; says so once when the browser does not take it. */
+export function useAutosave(mayKeep: boolean): void {
+  const { document } = useSheet();
+  const say = useSay();
+  const kept = useRef(document);
+  const hasSaid = useRef(false);
+  useEffect(() => {
+    if (!mayKeep || kept.current === document) return undefined;
+    const keep = () => {
+      if (kept.current === document) return;
+      kept.current = document;
+      if (keepJoint(document, storage) || hasSaid.current) return;
+      hasSaid.current = true;
+      say({ text: 'This browser keeps nothing here: save the joint as a file before you leave.' });
+    };
+    const timer = setTimeout(keep, CALM);
+    // A page that is left before the wait is over keeps at once.
+    window.addEventListener('pagehide', keep);
+    return () => {
+      clearTimeout(timer);
+      window.removeEventListener('pagehide', keep);
+    };
+  }, [document, mayKeep, say]);
+}
