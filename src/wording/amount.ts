@@ -49,7 +49,9 @@ export const lengthText = (length: number): string => `${lengthNumber(length)}${
 /** A diameter to draw keeps both decimals: 4.30. */
 export const diameterNumber = (diameter: number): string => decimalText(diameter, 2);
 
-export const forceNumber = (force: number): string => significantText(force);
+/** Newtons with three digits that mean something, and no tenths where a hand scale shows none. */
+export const forceNumber = (force: number): string =>
+  Math.abs(force) >= 10 ? trimmed(significantText(force), 0) : trimmed(significantText(force, 2), 0);
 export const forceText = (force: number): string => `${forceNumber(force)}${NO_BREAK_SPACE}N`;
 
 /** A torque of the core, N·mm, as the number of newton metres. */
@@ -115,7 +117,12 @@ export function amountText(value: number, unit: CoreUnit): string {
   }
 }
 
-export const derivedText = (derived: Derived): string => amountText(derived.value, derived.unit);
+/** Bores are written to a hundredth, with both decimals: 4.30 mm. */
+const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_min', 'D_max']);
+
+/** A number of a derivation as it is shown. */
+export const derivedText = ({ symbol, value, unit }: Pick<Derived, 'symbol' | 'value' | 'unit'>): string =>
+  BORES.has(symbol) ? `${diameterNumber(value)}${NO_BREAK_SPACE}mm` : amountText(value, unit);
 
 const COUNT_WORDS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
 /** A count in words up to twelve, as running text writes it. */

@@ -4,7 +4,7 @@ import type { SettingMethod } from '../core/inserts/insert.ts';
 import type { Opening } from '../core/joint/assessment.ts';
 import type { Use } from '../core/joint/joint.ts';
 import type { FailureMode, LoadPath, SeatKind } from '../core/pull-out/limit.ts';
-import { lengthNumber } from './amount.ts';
+import { decimalText } from './amount.ts';
 
 export const MODE_NAMES = {
   'knurl-shear': 'Knurl shear',
@@ -112,5 +112,6 @@ export const sentenceOfOpening = (opening: Opening): string => OPENINGS[opening]
 export const nameOfInsert = (thread: string, dimensions: InsertDimensions): string =>
   `${thread} ${sizeOfInsert(dimensions)}`;
 
+/** Knurl diameter and length to a tenth, as inserts are sold. */
 export const sizeOfInsert = ({ knurlDiameter, length }: InsertDimensions): string =>
-  `${lengthNumber(knurlDiameter.estimate.value)} × ${lengthNumber(length.estimate.value)}`;
+  `${decimalText(knurlDiameter.estimate.value, 1)} × ${decimalText(length.estimate.value, 1)}`;

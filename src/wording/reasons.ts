@@ -111,4 +111,4 @@ export function reasonForHold(assessment: JointAssessment): string {
 export const insertCountSentence = (drawerCount: number, rankedCount: number): string =>
   drawerCount === 1
     ? `One in the drawer; it ${rankedCount === 1 ? 'fits' : 'does not fit'}.`
-    : `${capitalised(countWord(drawerCount))} in the drawer, ${countWord(rankedCount)} ${rankedCount === 1 ? 'fits' : 'fit'}.`;
+    : `${capitalised(countWord(drawerCount))} in the drawer, ${rankedCount === 0 ? 'none' : countWord(rankedCount)} ${rankedCount === 1 ? 'fits' : 'fit'}.`;

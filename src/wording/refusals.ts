@@ -1,12 +1,14 @@
 import type { InsertFault } from '../core/inserts/insert-faults.ts';
 import type { Refusal, RefusalCode } from '../storage/refusal.ts';
-import { decimalText, lengthText } from './amount.ts';
+import { capitalised, decimalText, lengthText } from './amount.ts';
 import { type FaultWords, wordsOfInsertFault } from './insert-faults.ts';
 import { placeOfPath, unitOfPath } from './places.ts';
 
 type Facts = Refusal['facts'];
 
-const text = (facts: Facts, key: string): string => String(facts[key] ?? 'what was given');
+/** A fact as it stands in a sentence, with a true minus. */
+const text = (facts: Facts, key: string): string =>
+  String(facts[key] ?? 'what was given').replace(/^-(?=\d)/, '\u2212');
 const number = (facts: Facts, key: string): number => Number(facts[key] ?? 0);
 const withUnit = (facts: Facts, key: string, path: string): string => {
   const unit = unitOfPath(path);
@@ -54,7 +56,7 @@ const WORDS = {
     cause: 'Is its name or its place misspelt?',
   }),
   'wrong-kind': (facts) => ({
-    wrong: `${text(facts, 'value')} is not ${KIND_WORDS[text(facts, 'wanted')] ?? `the kind wanted, ${text(facts, 'wanted')}`}.`,
+    wrong: `${capitalised(text(facts, 'value'))} is not ${KIND_WORDS[text(facts, 'wanted')] ?? `the kind wanted, ${text(facts, 'wanted')}`}.`,
     cause: 'A number stands without quotes and without its unit.',
   }),
   'not-a-choice': (facts) => ({

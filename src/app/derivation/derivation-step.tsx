@@ -1,6 +1,6 @@
 import { useId, useRef, useState } from 'react';
 import type { Derived, Entry } from '../../core/sources/derived.ts';
-import { amountText, capitalised, derivedText } from '../../wording/amount.ts';
+import { capitalised, derivedText } from '../../wording/amount.ts';
 import { sourceWords, standingOf } from '../../wording/standing.ts';
 import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
 import styles from './derivation.module.css';
@@ -11,7 +11,7 @@ import { withValues } from './formula-parts.ts';
 export function DerivationStep({ derived, within }: { readonly derived: Derived; readonly within?: string }) {
   const standing = standingOf(derived);
   const source = sourceWords(derived.source);
-  const values = new Map(derived.entries.map((entry) => [entry.symbol, amountText(entry.value, entry.unit)]));
+  const values = new Map(derived.entries.map((entry) => [entry.symbol, derivedText(entry)]));
   const filled = withValues(derived.formula, values);
   return (
     <div className={styles['step']}>
@@ -21,7 +21,9 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
             <Formula text={derived.symbol} /> = <Formula text={derived.formula} />
           </p>
         )}
-        {derived.formula !== derived.symbol && filled !== derived.formula && <p className={styles['values']}>= {filled}</p>}
+        {derived.formula !== derived.symbol && filled !== derived.formula && (
+          <p className={styles['values']}>= {filled}</p>
+        )}
         <p className={styles['result']}>
           {meaningOf(derived, within)} = <b>{derivedText(derived)}</b>
         </p>
@@ -55,7 +57,7 @@ function EntryRow({ entry, within }: { readonly entry: Entry; readonly within: D
   const button = useRef<HTMLButtonElement>(null);
   const [open, setOpen] = useState(false);
   const meaning = meaningOfEntry(entry, within);
-  const text = amountText(entry.value, entry.unit);
+  const text = derivedText(entry);
   return (
     <div className={styles['entry']}>
       <dt>

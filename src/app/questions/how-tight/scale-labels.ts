@@ -31,7 +31,19 @@ export interface LabelPlace {
 /** Puts a text beside or over its mark. */
 export function labelAt(text: string, { x, side, size, baseline, within }: LabelPlace): Label {
   const width = textWidth(text, size);
-  const wanted = side === 'before' ? x - LABEL_GAP - width : side === 'after' ? x + LABEL_GAP : x - width / 2;
+  const before = x - LABEL_GAP - width;
+  const after = x + LABEL_GAP;
+  // A label without room on its side goes to the other one, so that its own upright does not cross it.
+  const wanted =
+    side === 'over'
+      ? x - width / 2
+      : side === 'before'
+        ? before >= 0 || after + width > within
+          ? before
+          : after
+        : after + width <= within || before < 0
+          ? after
+          : before;
   const left = Math.min(Math.max(0, wanted), Math.max(0, within - width));
   return { text, left, width, baseline, size };
 }

@@ -65,20 +65,21 @@ export function TorqueRuler({
           />
         )}
         {scale.ends.map((end) => (
-          <g key={end.label.text}>
-            <path className={styles['end']} d={`M${end.x} ${end.label.baseline - 12}V${scale.axis}`} />
-            <Text label={end.label} serif />
-          </g>
+          <path
+            key={end.label.text}
+            className={styles['end']}
+            d={`M${end.x} ${end.label.baseline - 12}V${scale.axis}`}
+          />
         ))}
         {scale.dial && (
-          <g>
-            <path
-              className={styles['dial']}
-              d={`M${scale.dial.x} ${scale.dial.label.baseline + 6}V${scale.axis + 9}`}
-            />
-            <Text label={scale.dial.label} serif />
-          </g>
+          <path
+            className={styles['dial']}
+            d={`M${scale.dial.x} ${scale.dial.label.baseline + 6}V${scale.axis + 9}`}
+          />
         )}
+        {[...scale.ends, ...(scale.dial ? [scale.dial] : [])].map(({ label }) => (
+          <Text key={label.text} label={label} serif />
+        ))}
         {scale.settings.map(({ x, torque: at, label }) => (
           <g key={at}>
             <path

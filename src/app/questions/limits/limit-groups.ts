@@ -21,13 +21,13 @@ export interface LimitGroup {
 
 const ORDER: readonly LoadPath[] = ['pull', 'clamp', 'torque'];
 /** Bars beyond so many times the scale of the endangered ones are cut, so that the short ones stay legible. */
-const CUT = 12;
+const CUT = 6;
 
 const byDanger = (one: Limit, other: Limit): number =>
   (one.factor ?? Number.POSITIVE_INFINITY) - (other.factor ?? Number.POSITIVE_INFINITY) ||
   one.capacity.characteristic.value - other.capacity.characteristic.value;
 
-/** Groups the limits by what loads them; all forces share one scale, torque has its own. */
+/** Groups the limits by what loads them, each group to its own scale. */
 export function limitGroups(limits: readonly Limit[]): readonly LimitGroup[] {
   const scaleOf = (members: readonly Limit[]): number => {
     const spreads = members.map(({ capacity }) => spreadOf(capacity));
@@ -37,7 +37,6 @@ export function limitGroups(limits: readonly Limit[]): readonly LimitGroup[] {
     const ticks = niceTicks(Math.max(Math.min(greatest, CUT * least), ...loads), 5);
     return ticks.at(-1) ?? 1;
   };
-  const forces = limits.filter(({ path }) => path !== 'torque');
   return ORDER.flatMap((path): LimitGroup[] => {
     const members = limits.filter((limit) => limit.path === path).sort(byDanger);
     const [first] = members;
@@ -51,7 +50,7 @@ export function limitGroups(limits: readonly Limit[]): readonly LimitGroup[] {
         path,
         demand,
         rows: members.map((limit) => ({ limit, spread: spreadOf(limit.capacity) })),
-        greatest: scaleOf(path === 'torque' ? members : forces),
+        greatest: scaleOf(members),
       },
     ];
   });

@@ -23,7 +23,7 @@ export function Limits({ assessment }: LimitsProps) {
     <QuestionSection
       id="fails"
       question="What fails first?"
-      aside="Each bar ends at the value that 19 of 20 joints reach; the open part is the spread about the median."
+      aside="Each bar ends at the value that 19 of 20 joints reach; the open part is the spread about the median. The upright is the load, each group to its own scale."
     >
       <p className={styles['reason']}>{reasonForHold(assessment)}</p>
       <table className={styles['limits']}>
@@ -43,7 +43,7 @@ export function Limits({ assessment }: LimitsProps) {
             <th scope="col" className={styles['number']}>
               half hold
             </th>
-            <th scope="col" className={styles['number']}>
+            <th scope="col" className={styles['factor']}>
               times the load
             </th>
           </tr>

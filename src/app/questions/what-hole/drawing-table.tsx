@@ -1,7 +1,14 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
-import { capitalised, chanceText, derivedText, diameterNumber, lengthText } from '../../../wording/amount.ts';
+import {
+  capitalised,
+  chanceText,
+  derivedText,
+  diameterNumber,
+  lengthText,
+  percentText,
+} from '../../../wording/amount.ts';
 import { meaningOf } from '../../../wording/symbols.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DrawingRow } from './drawing-row.tsx';
@@ -104,7 +111,8 @@ export function DrawingTable({
           name="Bite of the knurl"
           remark={
             <>
-              a side; <Value of={hole.biteFactor} /> of its full hold at the bore to be expected
+              a side; <Value of={hole.biteFactor} text={percentText(hole.biteFactor.value)} /> of its full
+              hold at the bore to be expected
             </>
           }
         >

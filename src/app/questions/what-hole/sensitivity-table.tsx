@@ -1,5 +1,5 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
-import { chanceText, derivedText, lengthText } from '../../../wording/amount.ts';
+import { chanceText, lengthText, percentText } from '../../../wording/amount.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { sensitivityOf } from './sensitivity.ts';
@@ -37,8 +37,8 @@ export function SensitivityTable({ assessment }: { readonly assessment: JointAss
               <td>
                 <ComputedValue
                   derived={biteFactor}
-                  text={derivedText(biteFactor)}
-                  label={`Share of the hold, bore ${nameOf(change)}, ${derivedText(biteFactor)}`}
+                  text={percentText(biteFactor.value)}
+                  label={`Share of the hold, bore ${nameOf(change)}, ${percentText(biteFactor.value)}`}
                 />
               </td>
             </tr>

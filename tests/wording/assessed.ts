@@ -1,0 +1,59 @@
+import { DEMOS } from '../../src/app/demos/demos.ts';
+import { admit as admitDocument } from '../../src/app/state/admit.ts';
+import { assess } from '../../src/core/joint/assess.ts';
+import type { JointAssessment } from '../../src/core/joint/assessment.ts';
+import type { Joint } from '../../src/core/joint/joint.ts';
+import { admit } from '../../src/core/joint/stop.ts';
+import type { SeatKind } from '../../src/core/pull-out/limit.ts';
+import type { Derived } from '../../src/core/sources/derived.ts';
+import type { ResolvedDocument } from '../../src/storage/resolve.ts';
+
+/** The demonstration joints as the door lets them in, the stopped ones as if their use were general. */
+export function demoJoints(): readonly ResolvedDocument[] {
+  return DEMOS.map((document) => {
+    const admitted = admitDocument(document);
+    if (admitted.kind === 'refused') throw new Error(`${document.name} is refused`);
+    const { resolved } = admitted;
+    return { ...resolved, joint: { ...resolved.joint, use: 'general' } };
+  });
+}
+
+/** The symbols do not depend on how many inserts a drawer holds. */
+const INSERTS_EACH = 2;
+const SEATS: readonly SeatKind[] = ['on-insert', 'on-plastic', 'over-gap', 'far-side'];
+
+/** Each demonstration joint as it is, on every seat, pressed in cold, across the build, and with a slicer that corrects holes. */
+function variantsOf(joint: Joint): readonly Joint[] {
+  return [
+    joint,
+    ...SEATS.map((seatOverride): Joint => ({ ...joint, seatOverride })),
+    { ...joint, insertSide: 'far-side' },
+    { ...joint, gap: 1 },
+    { ...joint, setting: 'hammered' },
+    { ...joint, host: { ...joint.host, axis: 'across-build', bossDiameter: 12 } },
+    { ...joint, holes: { ...joint.holes, compensation: 'in-slicer' } },
+    { ...joint, loads: { ...joint.loads, pull: 0, shear: 0 } },
+    { ...joint, tool: { kind: 'hand', deviation: 0.35, settings: [], step: 50 } },
+  ];
+}
+
+/** The first inserts of every demonstration joint in all its variants, as far as its thread fits. */
+export function assessments(): readonly { readonly joint: Joint; readonly assessment: JointAssessment }[] {
+  return demoJoints().flatMap(({ joint, drawer }) =>
+    variantsOf(joint).flatMap((variant) => {
+      const admission = admit(variant);
+      if (admission.kind === 'stopped') return [];
+      return drawer
+        .filter((insert) => insert.thread.id === variant.screw.thread.id)
+        .slice(0, INSERTS_EACH)
+        .map((insert) => ({ joint: variant, assessment: assess(admission.joint, insert) }));
+    }),
+  );
+}
+
+/** All computed numbers of an assessment, wherever they stand in it. */
+export function derivedIn(value: unknown): readonly Derived[] {
+  if (typeof value !== 'object' || value === null) return [];
+  const own = 'formula' in value && 'entries' in value;
+  return [...(own ? [value as Derived] : []), ...Object.values(value).flatMap(derivedIn)];
+}
