@@ -2,8 +2,6 @@ import type { DimensionId } from './dimension-ids.ts';
 import { plainNumber } from './plain-value.ts';
 import type { SectionInput } from './section-input.ts';
 
-const headWords = { cylindrical: 'cylindrical', button: 'button', countersunk: 'countersunk' };
-
 /** The section in words, for whoever cannot see it. */
 export function describeSection(input: SectionInput): string {
   const { screw, clamped, gap, insert, host } = input;
@@ -15,7 +13,7 @@ export function describeSection(input: SectionInput): string {
   const from = insert.side === 'near-side' ? '' : ', set from the far side';
   const sunk = insert.sunk > 0 ? `, ${number('sunk')} mm below the face` : '';
   return [
-    `Section through the joint: an ${screw.designation} screw with ${headWords[screw.head.shape]} head, ${length},`,
+    `Section through the joint: an ${screw.designation} screw with a ${screw.head.shape} head, ${length},`,
     `goes through ${number('clamped-thickness')} mm of ${clamped.name} with a clearance hole of`,
     `${number('clearance-hole')} mm${gap > 0 ? ` and over a gap of ${number('gap')} mm` : ''} into a brass insert of`,
     `knurl diameter ${number('knurl-diameter')} and length ${number('insert-length')} mm in ${host.name}${from}${sunk}.`,

@@ -1,4 +1,5 @@
 import { bossSpans, type Frame, needsSupports, supportRadius } from './frame.ts';
+import { throughRadius } from './host-shapes.ts';
 import type { Levels } from './levels.ts';
 import { type Outline, type Point, point } from './points.ts';
 import type { SectionInput } from './section-input.ts';
@@ -16,7 +17,7 @@ export interface ForceArrow {
 
 /** The way of the clamp force: up the screw, down the clamped part, back through brass or through plastic. */
 export function forcePath(input: SectionInput, levels: Levels, frame: Frame): ForcePath {
-  const { screw, clamped, insert } = input;
+  const { screw, clamped } = input;
   const inScrew = -0.24 * screw.nominalDiameter;
   const headRadius = screw.head.diameter / 2;
   const bore = clamped.clearanceHole / 2;
@@ -36,11 +37,11 @@ export function forcePath(input: SectionInput, levels: Levels, frame: Frame): Fo
     at: point(inScrew, clampedLevel(input, levels)),
     direction: 'up',
   };
-  if (input.seat === 'on-insert') {
-    const brass = -(screw.nominalDiameter / 2 + insert.pilotDiameter / 2) / 2;
+  const brass = brassLane(input);
+  if (brass !== undefined) {
     return {
-      corners: [point(inScrew, top), point(underHead, top), point(brass, turn), point(inScrew, turn)],
-      arrows: [up, { at: point((underHead + brass) / 2, levels.clamped.bottom), direction: 'down' }],
+      corners: [point(inScrew, top), point(underHead, top), point(-brass, turn), point(inScrew, turn)],
+      arrows: [up, { at: point((underHead - brass) / 2, levels.clamped.bottom), direction: 'down' }],
     };
   }
   return throughPlastic({ input, levels, frame, inScrew, underHead, top, turn, up });
@@ -110,4 +111,15 @@ function plasticLane(input: SectionInput, frame: Frame): number {
 /** Level in the clamped part that stays in sight when the middle of a thick one is left out. */
 function clampedLevel({ insert }: SectionInput, { clamped }: Levels): number {
   return clamped.top + Math.min((clamped.bottom - clamped.top) / 2, 0.7 * insert.knurlDiameter);
+}
+
+/** Distance from the axis at which the force goes down into the brass; none where it takes the plastic. */
+function brassLane(input: SectionInput): number | undefined {
+  const { screw, insert } = input;
+  const pilot = insert.pilotDiameter / 2;
+  if (input.seat === 'on-insert') return (screw.nominalDiameter / 2 + pilot) / 2;
+  const shoulder = throughRadius(input);
+  return input.seat === 'far-side' && insert.side === 'far-side' && shoulder < pilot && !needsSupports(input)
+    ? Math.max(shoulder + 0.35 * (pilot - shoulder), (screw.nominalDiameter / 2 + pilot) / 2)
+    : undefined;
 }

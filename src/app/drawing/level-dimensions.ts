@@ -18,7 +18,7 @@ import type { View } from './view.ts';
 const FIRST_ROW = { wide: 44, narrow: 34 };
 const ROW = { wide: 42, narrow: 36 };
 /** Room beside a value that its line needs for arrows, px. */
-const ARROWS_BESIDE = { wide: 24, narrow: 14 };
+const ARROWS_BESIDE = { wide: 24, narrow: 12 };
 
 interface LevelDimension {
   readonly id: DimensionId;

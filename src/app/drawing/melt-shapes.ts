@@ -50,6 +50,8 @@ function collarOutline({ insert, hole }: SectionInput): Outline {
 }
 
 const BULGE_CORNERS = 24;
+/** A well lower than this share of the bore's radius holds no lump that could be seen. */
+const LEAST_ROOM = 0.15;
 
 /** Share of its box that the lumpy bulge fills: mean of the drawn profile. */
 const BULGE_FULLNESS = 0.78;
@@ -57,8 +59,8 @@ const BULGE_FULLNESS = 0.78;
 /** A lump on the wall of the well, next to the insert, of the volume that was displaced. */
 function bulgeOutline({ insert, hole, screw }: SectionInput, { well, shank }: Levels): Outline {
   const room = well.bottom - well.top;
-  if (!(hole.meltHeight > 0) || room <= 0) return [];
   const bore = hole.borePrinted / 2;
+  if (!(hole.meltHeight > 0) || room < LEAST_ROOM * bore) return [];
   const height = Math.min(room, Math.max(2 * hole.meltHeight, 0.5 * bore));
   // Ring of rectangular cut: height · fullness · (bore² − (bore − p)²) = meltHeight · bore².
   const share = Math.min(1, hole.meltHeight / (height * BULGE_FULLNESS));

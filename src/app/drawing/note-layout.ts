@@ -30,20 +30,51 @@ const LETTER = 20;
 /** Signs that a field in a note takes beyond its plain number. */
 const FIELD_ROOM = 1;
 
-/** Notes at the right, each as near to the level of what it names as the others let it. */
+interface Anchored {
+  readonly note: Note;
+  readonly at: Point;
+}
+
+interface NoteSheet {
+  readonly variant: Variant;
+  readonly height: number;
+}
+
+/** Notes at the right, each as near to the level of what it names as the others let it; no two leaders cross. */
 export function placeNotes(
   input: SectionInput,
   notes: readonly Note[],
   view: View,
   height: number,
 ): readonly PlacedNote[] {
-  const { variant } = view;
-  const column = noteColumn[variant];
-  const anchored = notes
+  const sheet = { variant: view.variant, height };
+  let order: readonly Anchored[] = notes
     .map((note) => ({ note, at: view.place(note.anchor) }))
     .sort((a, b) => a.at.y - b.at.y);
-  const sizes = anchored.map(({ note }) => noteHeight(input, note, variant));
+  let placed = inOrder(input, order, sheet);
+  // Each exchange straightens one pair; more than all pairs cannot be needed.
+  for (let turn = 0; turn < order.length ** 2; turn += 1) {
+    const crossing = firstCrossing(placed);
+    if (crossing === undefined) break;
+    order = exchanged(order, crossing);
+    placed = inOrder(input, order, sheet);
+  }
+  return placed;
+}
+
+/** The same row with one place and the next exchanged. */
+function exchanged<T>(row: readonly T[], place: number): readonly T[] {
+  return [...row.slice(0, place), ...row.slice(place, place + 2).reverse(), ...row.slice(place + 2)];
+}
+
+function inOrder(
+  input: SectionInput,
+  anchored: readonly Anchored[],
+  { variant, height }: NoteSheet,
+): readonly PlacedNote[] {
+  const column = noteColumn[variant];
   const first = variant === 'wide' ? HEAD.line / 2 : LETTER / 2;
+  const sizes = anchored.map(({ note }) => noteHeight(input, note, variant));
   const middles = spread(
     anchored.map(({ at }, index) => ({
       ideal: at.y - first + (sizes[index] ?? 0) / 2,
@@ -66,6 +97,28 @@ export function placeNotes(
       leader: [at, point(column.elbow, y), point(column.left - 6, y)],
     };
   });
+}
+
+/** Place of the first leader that crosses the one below it. */
+function firstCrossing(placed: readonly PlacedNote[]): number | undefined {
+  const index = placed.findIndex((each, place) => {
+    const below = placed[place + 1];
+    return below !== undefined && leadersCross(each.leader, below.leader);
+  });
+  return index < 0 ? undefined : index;
+}
+
+/** Two leaders whose notes are in order cross when, where both run, the upper one starts lower. */
+export function leadersCross(upper: readonly Point[], lower: readonly Point[]): boolean {
+  const [a, elbowA] = upper;
+  const [b, elbowB] = lower;
+  if (!a || !b || !elbowA || !elbowB) return false;
+  const start = Math.max(a.x, b.x);
+  return levelAt(a, elbowA, start) > levelAt(b, elbowB, start);
+}
+
+function levelAt(from: Point, to: Point, x: number): number {
+  return from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x);
 }
 
 /** Height that all notes take at least. */

@@ -1,6 +1,5 @@
 import type { DimensionId, NoteId } from './dimension-ids.ts';
-import { supportRadius } from './frame.ts';
-import type { Levels } from './levels.ts';
+import { bossSpans, supportRadius } from './frame.ts';
 import { type Point, point } from './points.ts';
 import type { SectionGeometry } from './section-geometry.ts';
 import type { SectionInput } from './section-input.ts';
@@ -89,14 +88,14 @@ function seatNote(input: SectionInput, geometry: SectionGeometry): Note {
       return {
         id: 'seat',
         head: ['Shoulder over the insert'],
-        detail: ['clamp force presses into the part'],
+        detail: ['carries the clamp force'],
         anchor: point((clamped.clearanceHole + hole.borePrinted) / 4, levels.hole.top),
       };
     case 'over-gap':
       return {
         id: 'seat',
         head: ['Gap under the lid'],
-        detail: ['the clamp force pulls at the knurl'],
+        detail: ['force pulls at the knurl'],
         anchor:
           input.gap > 0
             ? point(supportRadius(input, frame) - 0.15 * insert.knurlDiameter, -input.gap / 2)
@@ -106,7 +105,7 @@ function seatNote(input: SectionInput, geometry: SectionGeometry): Note {
       return {
         id: 'seat',
         head: ['Lid seats on plastic'],
-        detail: ['the clamp force pulls at the knurl'],
+        detail: ['force pulls at the knurl'],
         anchor: point(
           (Math.max(clamped.clearanceHole, insert.knurlDiameter) +
             Math.min(hole.bossLeast, host.bossDiameter ?? Infinity)) /
@@ -158,31 +157,43 @@ function meltNote({ insert, hole }: SectionInput, { levels, melt }: SectionGeome
   const ys = bulge?.map(({ y }) => y) ?? [];
   const anchor = bulge
     ? point((Math.min(...xs) + (3 * hole.borePrinted) / 2) / 4, (Math.min(...ys) + Math.max(...ys)) / 2)
-    : point(0.515 * insert.knurlDiameter, levels.insert.top + 0.9 * insert.length);
+    : point(
+        0.47 * insert.knurlDiameter,
+        levels.insert.top + (insert.side === 'near-side' ? 0.44 : 0.56) * insert.length,
+      );
   return [
-    { id: 'melt', head: ['Melt ', value('melt-volume'), ' mm³'], detail: ['gathers in the well'], anchor },
+    {
+      id: 'melt',
+      head: ['Melt ', value('melt-volume'), ' mm³'],
+      detail: [bulge ? 'gathers in the well' : 'stays round the knurl'],
+      anchor,
+    },
   ];
 }
 
-function infillNote(input: SectionInput, { levels, frame }: SectionGeometry): Note {
-  const { host, hole } = input;
-  const wallsEnd = hole.borePrinted / 2 + host.wallThickness;
-  const outer =
-    host.bossDiameter === undefined ? frame.halfWidth : host.bossDiameter / 2 - host.wallThickness;
+function infillNote(input: SectionInput, geometry: SectionGeometry): Note {
   return {
     id: 'infill',
-    head: ['Infill ', value('infill'), ` %, ${host.infill.pattern}`],
+    head: ['Infill ', value('infill'), ` %, ${input.host.infill.pattern}`],
     detail: [],
-    anchor: point(outer > wallsEnd ? (wallsEnd + outer) / 2 : wallsEnd, infillLevel(input, levels)),
+    anchor: infillAnchor(input, geometry),
   };
 }
 
-/** Under the hole where the floor has room for infill, else beside the hole. */
-function infillLevel({ insert, host }: SectionInput, { hole, floor }: Levels): number {
+/** Under the hole where the floor has room for infill, else beside the walls, else in a boss's plate. */
+function infillAnchor(input: SectionInput, { levels, frame }: SectionGeometry): Point {
+  const { insert, host, hole } = input;
+  const { floor } = levels;
+  const wallsEnd = hole.borePrinted / 2 + host.wallThickness;
+  const boss = host.bossDiameter === undefined ? undefined : host.bossDiameter / 2;
+  const outer = boss === undefined ? frame.halfWidth : boss - host.wallThickness;
   const room = floor.bottom - floor.top - host.topSkin;
-  const isUnder =
-    insert.side === 'near-side' && host.bossDiameter === undefined && room > 0.2 * insert.knurlDiameter;
-  return isUnder
-    ? hole.bottom + Math.min(0.45 * room, 0.6 * insert.knurlDiameter)
-    : hole.top + 0.62 * (hole.bottom - hole.top);
+  const beside = levels.hole.top + 0.62 * (levels.hole.bottom - levels.hole.top);
+  if (outer > wallsEnd) {
+    const isUnder = insert.side === 'near-side' && boss === undefined && room > 0.2 * insert.knurlDiameter;
+    const under = levels.hole.bottom + Math.min(0.45 * room, 0.6 * insert.knurlDiameter);
+    return point((wallsEnd + outer) / 2, isUnder ? under : beside);
+  }
+  const plate = bossSpans(input)?.plate ?? floor;
+  return point(((boss ?? 0) + frame.halfWidth) / 2, (plate.top + plate.bottom) / 2);
 }

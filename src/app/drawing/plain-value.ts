@@ -41,14 +41,14 @@ function wellLength(input: SectionInput): number {
 
 const diameters: readonly DimensionId[] = ['bore-printed', 'bore-drawn', 'boss-least', 'boss-diameter'];
 
-/** The plain text of a number: the digits of its doc, one more where they would not tell it from its neighbours. */
+/** The digits of its doc; one more where a length needs it, none for a volume that is known to a tenth only. */
 export function plainNumber(input: SectionInput, id: DimensionId): string {
   const value = dimensionValue(input, id);
-  const { digits } = dimensionDocs[id];
+  const { digits, unit } = dimensionDocs[id];
+  if (unit === 'mm³') return value.toFixed(value < 10 ? digits : 0);
   const rounded = value.toFixed(digits);
-  return digits > 1 || Math.abs(value - Number(rounded)) < 1e-6
-    ? rounded
-    : value.toFixed(digits + 1).replace(/(\.\d*?)0+$/, '$1');
+  if (digits !== 1 || Math.abs(value - Number(rounded)) < 1e-6) return rounded;
+  return value.toFixed(2).replace(/0$/, '');
 }
 
 export function plainValue(input: SectionInput, id: DimensionId): string {

@@ -2,7 +2,7 @@ import styles from './lines.module.css';
 import type { PlasticStructure } from './plastic-structure.ts';
 import type { Outline, Polyline } from './points.ts';
 import { closedPath, openPath } from './svg-path.ts';
-import type { View } from './view.ts';
+import { outsideCuts, type View } from './view.ts';
 
 export interface PlasticFigureProps {
   readonly structure: PlasticStructure;
@@ -30,6 +30,7 @@ export function PlasticFigure({
   const solid = structure.solids.map((outline) => closedPath(outline.map(view.place)));
   const lines = (polylines: readonly Polyline[]) =>
     polylines.map((line) => openPath(line.map(view.place))).join('');
+  const infill = lines(structure.infill.flatMap((line) => outsideCuts(line, view.cuts)));
   const bead = lineWidth * view.scale;
   return (
     <>
@@ -39,11 +40,11 @@ export function PlasticFigure({
       <g clipPath={`url(#${clipId})`}>
         <path className={styles.open} d={fill} />
         {bead < NARROWEST_BEAD ? (
-          <path className={styles.infillLine} d={lines(structure.infill)} />
+          <path className={styles.infillLine} d={infill} />
         ) : (
           <>
-            <path className={styles.infillEdge} strokeWidth={bead} d={lines(structure.infill)} />
-            <path className={styles.infillBead} strokeWidth={bead - 1.6} d={lines(structure.infill)} />
+            <path className={styles.infillEdge} strokeWidth={bead} d={infill} />
+            <path className={styles.infillBead} strokeWidth={bead - 1.6} d={infill} />
           </>
         )}
         {solid.map((d) => (

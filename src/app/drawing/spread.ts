@@ -18,20 +18,12 @@ interface Block {
 
 /**
  * Middles of things in a row that must not overlap, each as near as possible to where it would like to be
- * (least squares), in the order of their wishes and inside the range as long as they fit in it.
+ * (least squares), in the order given and inside the range as long as they fit in it.
  */
 export function spread(items: readonly Spreadable[], range: SpreadRange): readonly number[] {
-  const order = items.map((item, index) => ({ item, index })).sort((a, b) => a.item.ideal - b.item.ideal);
   let blocks: readonly Block[] = [];
-  for (const { item } of order) {
-    blocks = settle([...blocks, block([item], range)], range);
-  }
-  const middles = blocks.flatMap((each) => memberMiddles(each, range.gap));
-  const result: number[] = new Array(items.length).fill(0);
-  order.forEach(({ index }, place) => {
-    result[index] = middles[place] ?? 0;
-  });
-  return result;
+  for (const item of items) blocks = settle([...blocks, block([item], range)], range);
+  return blocks.flatMap((each) => memberMiddles(each, range.gap));
 }
 
 function block(members: readonly Spreadable[], { from, to, gap }: SpreadRange): Block {

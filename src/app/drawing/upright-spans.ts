@@ -13,6 +13,11 @@ export interface UprightDimension {
   readonly startBottom: number;
 }
 
+/** What follows and is shorter than this is no length to read on paper, px. */
+const LEAST_SEEN = 3;
+/** What a person has opened stays open to them, however small. */
+const isGiven = (id: DimensionId) => id === 'gap' || id === 'sunk';
+
 /** The chain from the clamped part down to the foot of the printed one; what has no length is not in it. */
 export function chainDimensions(
   input: SectionInput,
@@ -48,7 +53,9 @@ export function chainDimensions(
     return level === levels.hole.top || level === levels.hole.bottom ? bore : edge;
   };
   return spans
-    .filter(([, { top, bottom }]) => bottom - top > 1e-6)
+    .filter(
+      ([id, { top, bottom }]) => bottom > top && (isGiven(id) || (bottom - top) * view.scale >= LEAST_SEEN),
+    )
     .map(([id, { top, bottom }]) => ({
       id,
       span: { top: view.y(top), bottom: view.y(bottom) },

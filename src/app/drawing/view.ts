@@ -1,6 +1,6 @@
 import { type Frame, leastHalfWidth } from './frame.ts';
 import { type Levels, sectionLevels } from './levels.ts';
-import type { Point } from './points.ts';
+import type { Point, Polyline } from './points.ts';
 import type { SectionInput } from './section-input.ts';
 
 export type Variant = 'wide' | 'narrow';
@@ -91,4 +91,32 @@ function sectionCuts(input: SectionInput, { clamped, gap, floor }: Levels): read
     const middle = (span.top + span.bottom) / 2;
     return [{ from: middle - excess / 2, to: middle + excess / 2 }];
   });
+}
+
+/** The pieces of a falling line that stay when the cuts are taken out, each ending at the edge of a cut. */
+export function outsideCuts(line: Polyline, cuts: readonly Cut[]): readonly Polyline[] {
+  return cuts.reduce<readonly Polyline[]>(
+    (pieces, { from, to }) =>
+      pieces
+        .flatMap((piece) => [between(piece, -Infinity, from), between(piece, to, Infinity)])
+        .filter(({ length }) => length > 1),
+    [line],
+  );
+}
+
+function between(line: Polyline, top: number, bottom: number): Polyline {
+  return line.flatMap((corner, index) => {
+    const before = line[index - 1];
+    const crossings = before
+      ? [top, bottom]
+          .filter((level) => before.y < level && level < corner.y)
+          .map((level) => at(before, corner, level))
+      : [];
+    return corner.y >= top && corner.y <= bottom ? [...crossings, corner] : crossings;
+  });
+}
+
+function at(from: Point, to: Point, level: number): Point {
+  const share = (level - from.y) / (to.y - from.y);
+  return { x: from.x + (to.x - from.x) * share, y: level };
 }
