@@ -1,18 +1,14 @@
 import { fromCore, toCore } from '../../core/units/convert.ts';
-import { decimalsOfStep, fieldText, roundDecimals } from '../quantity/format.ts';
+import { fieldText } from '../quantity/format.ts';
 import { parseNow } from '../quantity/parse-quantity.ts';
 import type { QuantityDefinition } from '../quantity/quantity-definition.ts';
-
-/** Finer than any step: what is left of a typed value when a step is added to it. */
-const FINEST_DECIMALS = 9;
 
 /** The text one step up (1) or down (−1); nothing where the text is no quantity or the step leaves the limits. */
 export function stepText(text: string, steps: number, definition: QuantityDefinition): string | undefined {
   const current = parseNow(text, definition);
   if (current.kind !== 'quantity') return undefined;
   const shown = fromCore(current.value, definition.displayUnit);
-  const decimals = Math.max(decimalsOfStep(definition.step), FINEST_DECIMALS);
-  const stepped = roundDecimals(shown + steps * definition.step, decimals);
+  const stepped = shown + steps * definition.step;
   const next = fieldText(toCore(stepped, definition.displayUnit), definition);
   const hasDecimalComma = text.includes(',') && !text.includes('.');
   const written = hasDecimalComma ? next.replace('.', ',') : next;

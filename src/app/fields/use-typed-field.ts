@@ -26,7 +26,7 @@ export interface TypedField<Refused> {
   readonly type: (text: string) => void;
   /** Reads the text and takes it, as a repair or a step does. */
   readonly take: (text: string) => void;
-  /** Reads what was typed, on leaving or on Enter; a text that was not touched is not read again. */
+  /** Reads what was typed, on leaving or on Enter; the text taken last is not read again. */
   readonly leave: () => void;
   /** Back to the last taken text; false when there was nothing to go back to. */
   readonly restore: () => boolean;
@@ -65,7 +65,6 @@ export function useTypedField<Meant, Refused>(
   };
 
   const leave = () => {
-    if (state.status !== 'typing') return;
     if (state.text === state.last.text) dispatch({ type: 'restored' });
     else take(state.text);
   };

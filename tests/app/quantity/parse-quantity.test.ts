@@ -72,6 +72,7 @@ describe('with the engine', () => {
     ['4 +', KNURL, { code: 'not-understood', part: '' }],
     ['4 * pi', KNURL, { code: 'not-understood', part: 'pi' }],
     ['4.25 to in', KNURL, { code: 'not-understood', part: '' }],
+    ['0.2 in to 3 mm', KNURL, { code: 'not-understood', part: '' }],
     ['0.2 in to N', KNURL, { code: 'not-understood', part: 'to' }],
     ['20 °C + 5 °C', WARMEST, { code: 'not-understood', part: '°C' }],
     ['4 mm + 3', KNURL, { code: 'unit-missing' }],
