@@ -32,3 +32,6 @@ export const LIMITS = {
 } as const satisfies Record<string, { readonly least: number; readonly greatest: number }>;
 
 export type LimitName = keyof typeof LIMITS;
+
+/** A load is 0 or at least this, N: a thousandth of what a bench can tell, and still a divisor of finite factors. */
+export const LEAST_LOAD_N = 0.001;

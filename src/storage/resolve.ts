@@ -1,11 +1,13 @@
 import type { Insert, Readings } from '../core/inserts/insert.ts';
 import { insertFault } from '../core/inserts/insert-faults.ts';
+import { meanOf } from '../core/inserts/measured-length.ts';
 import type { Catalogue } from '../core/joint/catalogue.ts';
 import type { Joint } from '../core/joint/joint.ts';
 import type { Thread } from '../core/screws/thread.ts';
 import { DRIVER_DEVIATION, HAND_DEVIATION } from '../core/torque/tool-deviation.ts';
 import { toCore } from '../core/units/convert.ts';
 import type { InsertRecord, JointDocument } from './document.ts';
+import { LEAST_LOAD_N } from './limits.ts';
 import type { Refusal } from './refusal.ts';
 import { resolveHost } from './resolve-host.ts';
 import { resolveScrew } from './resolve-screw.ts';
@@ -41,6 +43,12 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
       value: given.clamped.material,
       choices: catalogue.clampedMaterials.map((row) => row.id).join(', '),
     });
+  }
+  for (const key of ['pull_N', 'shear_N'] as const) {
+    const value = given.loads[key];
+    if (value > 0 && value < LEAST_LOAD_N) {
+      faults.add(`joint.loads.${key}`, 'below-limit', { value, least: LEAST_LOAD_N });
+    }
   }
   const drawer = resolveDrawer(document, catalogue, faults);
   if (
@@ -137,13 +145,12 @@ const KEY_OF_FAULT = {
 } as const;
 
 function reportInsertFault(insert: Insert, fit: number, path: string, faults: Faults): void {
-  const mean = ({ values }: Readings) => values.reduce((sum, value) => sum + value, 0) / values.length;
   const fault = insertFault({
     threadDiameter: insert.thread.nominalDiameter,
-    knurlDiameter: mean(insert.knurlDiameter),
-    pilotDiameter: mean(insert.pilotDiameter),
-    length: mean(insert.length),
-    ...(insert.knurledLength ? { knurledLength: mean(insert.knurledLength) } : {}),
+    knurlDiameter: meanOf(insert.knurlDiameter),
+    pilotDiameter: meanOf(insert.pilotDiameter),
+    length: meanOf(insert.length),
+    ...(insert.knurledLength ? { knurledLength: meanOf(insert.knurledLength) } : {}),
     fit,
   });
   if (!fault) return;

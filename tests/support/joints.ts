@@ -2,7 +2,7 @@ import type { Insert } from '../../src/core/inserts/insert.ts';
 import { assess } from '../../src/core/joint/assess.ts';
 import type { JointAssessment } from '../../src/core/joint/assessment.ts';
 import type { Joint } from '../../src/core/joint/joint.ts';
-import { situationOf } from '../../src/core/joint/situation-of.ts';
+import { situationOf, surroundingsOf } from '../../src/core/joint/situation-of.ts';
 import { type AnswerableJoint, admit } from '../../src/core/joint/stop.ts';
 import { tighten } from '../../src/core/joint/tightening.ts';
 import type { Situation } from '../../src/core/pull-out/situation.ts';
@@ -120,7 +120,7 @@ export function recommended(changes: Changes = {}): Recommendation {
 /** What a failure mode is asked with. */
 export function situationWith(changes: Changes = {}, record: Partial<InsertRecord> = {}): Situation {
   const joint = answerableJoint(changes);
-  return situationOf(joint, tighten(joint, theInsert(record)).found);
+  return situationOf(surroundingsOf(joint), tighten(joint, theInsert(record)).found);
 }
 
 /** A number with no derivation of its own, to put into a formula. */

@@ -3,6 +3,18 @@ import type { MeasuredLength } from './dimensions.ts';
 import type { Readings } from './insert.ts';
 
 /**
+ * Mean of readings, as a plain number.
+ *
+ *     x̄ = Σx/n
+ *
+ * @param readings - values x [mm], at least one
+ * @returns x̄ [mm]
+ * @source jcgm-100 4.2.1
+ */
+export const meanOf = ({ values }: Readings): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/**
  * Best estimate of a length from caliper readings, with its combined standard uncertainty.
  *
  *     x̄ = Σx/n        uA = s/√n (n ≥ 2)        uB = a/√3        u = √(uA² + uB²)
@@ -19,10 +31,9 @@ import type { Readings } from './insert.ts';
 export function measuredLength(symbol: string, readings: Readings): MeasuredLength {
   const { values, permissibleError } = readings;
   const n = values.length;
-  const mean = values.reduce((sum, value) => sum + value, 0) / n;
   const estimate: Derived = {
     symbol,
-    value: mean,
+    value: meanOf(readings),
     unit: 'mm',
     formula: n === 1 ? 'x_1' : 'Σx/n',
     entries: [

@@ -1,7 +1,7 @@
 import type { Insert } from '../inserts/insert.ts';
-import type { Capacity, FailureMode } from '../pull-out/limit.ts';
 import type { Derived } from '../sources/derived.ts';
-import type { JointAssessment, Limit, TorqueWindow } from './assessment.ts';
+import type { JointAssessment, TorqueWindow } from './assessment.ts';
+import { designHole } from './hole-design.ts';
 import { demandOn, greatestClampForce, leastClampForce, limitsOf } from './limits.ts';
 import { loadReserve } from './load-reserve.ts';
 import { noticesOf } from './notices.ts';
@@ -9,6 +9,7 @@ import { openingsFor } from './openings.ts';
 import type { AnswerableJoint } from './stop.ts';
 import { type Tightening, tighten } from './tightening.ts';
 import { torqueAllowedBy } from './torque-window.ts';
+import { weakestHold } from './weakest-hold.ts';
 
 /**
  * Everything about one joint with one insert: the pure call behind every answer.
@@ -32,12 +33,12 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
       ...(active.path === 'pull' ? {} : { allows: torqueAllowedBy(active, joint, conversion).torque }),
     })),
   );
-  const held = weakestHold(limits);
+  const held = weakestHold(actives);
   const reserve = loadReserve(actives, joint, conversion, least);
   const assessment = {
     insertId: insert.id,
     dimensions: found.insert,
-    hole: found.hole,
+    hole: designHole(joint, found.insert, tightening.bore, found.hole),
     seat: found.seat,
     screw: found.screw,
     limits,
@@ -86,21 +87,4 @@ function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tighte
     clampForceLow: leastClampForce(setting, joint, conversion, left),
     clampForceHigh: greatestClampForce(setting, joint, conversion),
   };
-}
-
-/** Modes that a pull on the insert loads, wherever the part bears: what "holds" means. */
-const HOLDING_MODES: readonly FailureMode[] = [
-  'knurl-shear',
-  'wall-plug',
-  'boss-tear',
-  'boss-split',
-  'shoulder-yield',
-  'shoulder-punch',
-];
-
-function weakestHold(limits: readonly Limit[]): { readonly mode: FailureMode; readonly capacity: Capacity } {
-  const holding = limits.filter((limit) => HOLDING_MODES.includes(limit.mode));
-  return holding.reduce((one, other) =>
-    other.capacity.characteristic.value < one.capacity.characteristic.value ? other : one,
-  );
 }

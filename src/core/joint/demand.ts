@@ -25,7 +25,7 @@ export interface TorqueToForce {
  * @returns torque per force [mm] and the share [-]
  * @source vdi-2230 tightening torque
  */
-export function torqueToForce(joint: Joint, situation: Situation): TorqueToForce {
+export function torqueToForce(joint: Joint, situation: Pick<Situation, 'bearingFace'>): TorqueToForce {
   const { friction, thread, washer } = joint.screw;
   const metal = washer !== undefined || joint.clamped.material.kind === 'metal';
   const headFriction = metal ? friction.headOnMetal : friction.headOnPlastic;

@@ -30,13 +30,51 @@ export function boreOf(joint: Joint, insert: InsertDimensions): Bore {
   };
 }
 
+/** The part of the hole that the failure modes ask for. */
+export type SeatedHole = Pick<HoleDesign, 'boreAsPrinted' | 'depth' | 'floor' | 'bite' | 'biteFactor'>;
+
+/** Bore to be expected from the drawn one, as a plain number, mm. */
+const expectedBoreOf = ({ holes: { behaviour, compensation } }: Joint, drawn: number): number =>
+  drawn + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, drawn));
+
+/**
+ * Depth of the hole, floor under it and bite of the knurl in it.
+ *
+ * @param joint - printed part, hole habits
+ * @param insert - dimensions [mm]
+ * @param bore - what boreOf gave for the same joint and insert
+ * @param tipBeyondInsert - how far the screw's tip stands beyond the insert [mm], ≥ 0
+ * @returns the part of the hole that the failure modes ask for
+ * @source own-model see the single equations in holes
+ */
+export function seatedHole(
+  joint: Joint,
+  insert: InsertDimensions,
+  bore: Bore,
+  tipBeyondInsert: number,
+): SeatedHole {
+  const { intended, drawn } = bore;
+  const room = { length: insert.length.estimate, sunk: joint.sunk, layerHeight: joint.host.layerHeight };
+  const depth =
+    joint.insertSide === 'far-side'
+      ? farSideDepth(room)
+      : holeDepth({ ...room, meltHeight: bore.meltHeight, tipBeyondInsert });
+  return {
+    boreAsPrinted: intended,
+    depth,
+    floor: floorUnder(joint, depth),
+    bite: bite(insert, intended),
+    biteFactor: biteFactor(insert, intended, expectedBoreOf(joint, drawn.value)),
+  };
+}
+
 /**
  * The hole for an insert, ready for the drawing.
  *
  * @param joint - printed part, hole habits
  * @param insert - dimensions [mm]
  * @param bore - what boreOf gave for the same joint and insert
- * @param tipBeyondInsert - how far the screw's tip stands beyond the insert [mm], ≥ 0
+ * @param seated - what seatedHole gave for them
  * @returns diameters, depth, mouth, boss, walls and the chance of landing in the window
  * @source own-model see the single equations in holes
  */
@@ -44,40 +82,30 @@ export function designHole(
   joint: Joint,
   insert: InsertDimensions,
   bore: Bore,
-  tipBeyondInsert: number,
+  seated: SeatedHole,
 ): HoleDesign {
   const { behaviour, compensation } = joint.holes;
-  const { intended, drawn } = bore;
-  const compensatedInSlicer = compensation === 'in-slicer';
-  const expected = drawn.value + (compensatedInSlicer ? 0 : printErrorOf(behaviour, drawn.value));
+  const { intended, drawn, meltVolume: volume, meltHeight: height } = bore;
   const standardDeviation = boreDeviationOf(
     behaviour,
     drawn.value,
     insert.pilotDiameter.standardUncertainty.value,
   );
-  const room = { length: insert.length.estimate, sunk: joint.sunk, layerHeight: joint.host.layerHeight };
-  const depth =
-    joint.insertSide === 'far-side'
-      ? farSideDepth(room)
-      : holeDepth({ ...room, meltHeight: bore.meltHeight, tipBeyondInsert });
   const bossDiameter = leastBossDiameter(insert);
   return {
-    boreAsPrinted: intended,
-    printError: compensatedInSlicer
-      ? { ...printError(behaviour, drawn.value), value: 0, formula: '0' }
-      : printError(behaviour, drawn.value),
+    ...seated,
+    printError:
+      compensation === 'in-slicer'
+        ? { ...printError(behaviour, drawn.value), value: 0, formula: '0' }
+        : printError(behaviour, drawn.value),
     drawn,
-    depth,
-    meltVolume: bore.meltVolume,
-    meltHeight: bore.meltHeight,
-    floor: floorUnder(joint, depth),
+    meltVolume: volume,
+    meltHeight: height,
     chamfer: mouthChamfer(),
     bossDiameter,
     wall: wallThickness(joint.host),
     wallLines: wallLines(bossDiameter, intended, joint.host),
-    bite: bite(insert, intended),
-    biteFactor: biteFactor(insert, intended, expected),
-    window: fitWindow(insert, intended, { expected, standardDeviation }),
+    window: fitWindow(insert, intended, { expected: expectedBoreOf(joint, drawn.value), standardDeviation }),
   };
 }
 

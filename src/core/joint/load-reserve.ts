@@ -3,6 +3,49 @@ import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';
 import type { ActiveMode } from './torque-window.ts';
 
+/** The mode that uses up its reserve first as the loads grow together. */
+export interface LimitingMode {
+  readonly mode: ActiveMode;
+  /** λ, [-] */
+  readonly multiple: number;
+}
+
+/**
+ * The mode that uses up its reserve first; see loadReserve for the equations.
+ *
+ * @param actives - every mode of the joint, at least one
+ * @param joint - pull P, shear Q [N], factors, tool
+ * @param conversion - torque per force [mm], thread's share [-]
+ * @param least - least torque at the given loads [N·mm]
+ * @returns the mode and its λ [-], ≥ 0; undefined when no load is given
+ * @source own-model loads scaled together
+ */
+export function limitingMode(
+  actives: readonly ActiveMode[],
+  joint: Joint,
+  conversion: TorqueToForce,
+  least: number,
+): LimitingMode | undefined {
+  const { pull, shear } = joint.loads;
+  if (pull === 0 && shear === 0) return undefined;
+  const strongestTurn = 1 + joint.tool.deviation;
+  const perForce = conversion.slippery / strongestTurn;
+  const multipleOf = ({ path, capacity }: ActiveMode): number => {
+    const allowed = capacity.characteristic.value / joint.factors.limits;
+    switch (path) {
+      case 'pull':
+        return pull === 0 ? Number.POSITIVE_INFINITY : allowed / pull;
+      case 'clamp':
+        return (allowed * perForce) / (least + pull * perForce);
+      case 'torque':
+        return allowed / (conversion.threadShare * strongestTurn) / least;
+    }
+  };
+  return actives
+    .map((mode) => ({ mode, multiple: multipleOf(mode) }))
+    .reduce((one, other) => (other.multiple < one.multiple ? other : one));
+}
+
 /**
  * Largest multiple of the given loads at which the joint still has every answer.
  *
@@ -25,27 +68,13 @@ export function loadReserve(
   conversion: TorqueToForce,
   least: Derived,
 ): Derived | undefined {
-  const { pull, shear } = joint.loads;
-  if (pull === 0 && shear === 0) return undefined;
+  const found = limitingMode(actives, joint, conversion, least.value);
+  if (found === undefined) return undefined;
+  const { mode: limiting, multiple } = found;
   const { deviation } = joint.tool;
-  const perForce = conversion.slippery / (1 + deviation);
-  const multiple = ({ path, capacity }: ActiveMode): number => {
-    const allowed = capacity.characteristic.value / joint.factors.limits;
-    switch (path) {
-      case 'pull':
-        return pull === 0 ? Number.POSITIVE_INFINITY : allowed / pull;
-      case 'clamp':
-        return (allowed * perForce) / (least.value + pull * perForce);
-      case 'torque':
-        return allowed / (conversion.threadShare * (1 + deviation)) / least.value;
-    }
-  };
-  const [first, ...others] = actives;
-  if (first === undefined) return undefined;
-  const limiting = others.reduce((one, other) => (multiple(other) < multiple(one) ? other : one), first);
   return {
     symbol: 'λ',
-    value: multiple(limiting),
+    value: multiple,
     unit: '-',
     formula:
       limiting.path === 'pull'
@@ -56,8 +85,8 @@ export function loadReserve(
     entries: [
       entryFrom(limiting.capacity.characteristic),
       entry('S', joint.factors.limits, '-'),
-      entry('P', pull, 'N'),
-      ...(limiting.path === 'clamp' ? [entry('k', perForce, 'mm')] : []),
+      entry('P', joint.loads.pull, 'N'),
+      ...(limiting.path === 'clamp' ? [entry('k', conversion.slippery / (1 + deviation), 'mm')] : []),
       ...(limiting.path === 'torque'
         ? [entry('a', conversion.threadShare, '-'), entry('δ', deviation, '-')]
         : []),

@@ -5,13 +5,14 @@ import { bondFactor } from '../pull-out/bond.ts';
 import type { Contact, Situation } from '../pull-out/situation.ts';
 import type { BearingFace } from '../screws/head-bearing.ts';
 import type { Derived } from '../sources/derived.ts';
-import type { HoleDesign, ScrewChoice, SeatFinding } from './assessment.ts';
+import type { ScrewChoice, SeatFinding } from './assessment.ts';
+import type { SeatedHole } from './hole-design.ts';
 import type { AnswerableJoint } from './stop.ts';
 
 /** What is already known when the failure modes are asked. */
 export interface Found {
   readonly insert: InsertDimensions;
-  readonly hole: HoleDesign;
+  readonly hole: SeatedHole;
   readonly seat: SeatFinding;
   readonly screw: ScrewChoice;
   /** Thread that carries: of the chosen screw, or the whole insert's where none fits. */
@@ -40,31 +41,50 @@ export function bearingFaceOf(joint: AnswerableJoint): BearingFace {
     : { shape: head.shape, outerDiameter: head.bearingDiameter, holeDiameter: hole };
 }
 
-/** Everything that a failure mode may ask, gathered from a joint and what was found about it. */
-export function situationOf(joint: AnswerableJoint, found: Found): Situation {
+/** What a failure mode may ask of the joint, whatever its insert. */
+export type Surroundings = Pick<
+  Situation,
+  | 'setting'
+  | 'insertMetal'
+  | 'host'
+  | 'material'
+  | 'strengths'
+  | 'bond'
+  | 'wall'
+  | 'screw'
+  | 'bearingFace'
+  | 'clamped'
+>;
+
+/** What a failure mode may ask of the joint, whatever its insert: worked out once for a whole drawer. */
+export function surroundingsOf(joint: AnswerableJoint): Surroundings {
   const { material } = joint.host;
-  const { serviceTemperature } = joint.loads;
   return {
-    insert: found.insert,
     setting: joint.setting,
     insertMetal: joint.insertMetal,
     host: joint.host,
     material,
-    strengths: hostStrengths(material, joint.host.axis, serviceTemperature),
+    strengths: hostStrengths(material, joint.host.axis, joint.loads.serviceTemperature),
     bond: bondFactor(joint.setting),
-    bore: found.hole.boreAsPrinted,
-    bite: found.hole.bite,
-    biteFactor: found.hole.biteFactor,
-    depth: found.hole.depth,
-    floor: found.hole.floor,
     wall: wallThickness(joint.host),
-    seat: found.seat.kind,
     screw: joint.screw,
-    engagement: found.engagement,
     bearingFace: bearingFaceOf(joint),
     clamped: { clearanceHole: joint.clamped.clearanceHole, contact: contactOf(joint) },
   };
 }
+
+/** Everything that a failure mode may ask: the surroundings, and what was found about one insert in them. */
+export const situationOf = (surroundings: Surroundings, found: Found): Situation => ({
+  ...surroundings,
+  insert: found.insert,
+  bore: found.hole.boreAsPrinted,
+  bite: found.hole.bite,
+  biteFactor: found.hole.biteFactor,
+  depth: found.hole.depth,
+  floor: found.hole.floor,
+  seat: found.seat.kind,
+  engagement: found.engagement,
+});
 
 function contactOf(joint: AnswerableJoint): Contact {
   const { material } = joint.clamped;

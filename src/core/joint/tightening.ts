@@ -3,12 +3,12 @@ import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { Derived } from '../sources/derived.ts';
 import { preloadLeft } from './clamp-loop.ts';
 import { slipFriction, type TorqueToForce, torqueToForce } from './demand.ts';
-import { boreOf, designHole } from './hole-design.ts';
+import { type Bore, boreOf, seatedHole } from './hole-design.ts';
 import type { Joint } from './joint.ts';
 import { FAILURE_MODES } from './modes.ts';
 import { chooseScrew, engagement, gripLength } from './screw-choice.ts';
 import { findSeat } from './seat.ts';
-import { type Found, situationOf } from './situation-of.ts';
+import { type Found, type Surroundings, situationOf, surroundingsOf } from './situation-of.ts';
 import type { AnswerableJoint } from './stop.ts';
 import {
   type ActiveMode,
@@ -17,11 +17,13 @@ import {
   leastTorque,
   type ModeTorque,
   torqueAllowedBy,
+  torqueAllowedByOf,
 } from './torque-window.ts';
 
 /** What the torque question comes to before it is asked what would open a closed window. */
 export interface Tightening {
   readonly found: Found;
+  readonly bore: Bore;
   readonly actives: readonly ActiveMode[];
   readonly conversion: TorqueToForce;
   readonly left: Derived;
@@ -30,21 +32,38 @@ export interface Tightening {
   readonly dial?: number;
 }
 
+/** What holds for every insert of a joint, worked out once for a whole drawer. */
+export interface Frame {
+  readonly surroundings: Surroundings;
+  readonly conversion: TorqueToForce;
+}
+
+/** What holds for every insert of a joint. */
+export function frameOf(joint: AnswerableJoint): Frame {
+  const surroundings = surroundingsOf(joint);
+  return { surroundings, conversion: torqueToForce(joint, surroundings) };
+}
+
 /**
  * Hole, seat, screw, failure modes and both ends of the torque of one joint with one insert.
  *
  * @param joint - a joint that may be answered
  * @param insert - an insert with the screw's thread
+ * @param frame - what holds for every insert of this joint
  * @returns what was found; `dial` [N·mm] is absent where no setting fits
  * @source own-model order of the steps
  */
-export function tighten(joint: AnswerableJoint, insert: Insert): Tightening {
+export function tighten(
+  joint: AnswerableJoint,
+  insert: Insert,
+  { surroundings, conversion }: Frame = frameOf(joint),
+): Tightening {
   const dimensions = insertDimensions(insert);
   const bore = boreOf(joint, dimensions);
   const seat = findSeat(joint, dimensions);
   const screw = chooseScrew(joint, dimensions, bore.meltHeight.value);
   const tip = screw.kind === 'chosen' ? Math.max(0, screw.overrun.value) : 0;
-  const hole = designHole(joint, dimensions, bore, tip);
+  const hole = seatedHole(joint, dimensions, bore, tip);
   const found: Found = {
     insert: dimensions,
     hole,
@@ -53,22 +72,22 @@ export function tighten(joint: AnswerableJoint, insert: Insert): Tightening {
     engagement:
       screw.kind === 'chosen' ? screw.engagement : wholeInsertEngaged(joint, dimensions.length.estimate),
   };
-  const situation = situationOf(joint, found);
+  const situation = situationOf(surroundings, found);
   const actives = FAILURE_MODES.flatMap((rule): ActiveMode[] => {
     const path = rule.path(seat.kind);
     const capacity = path === 'none' ? undefined : rule.capacity(situation);
     return path === 'none' || capacity === undefined ? [] : [{ mode: rule.mode, path, capacity }];
   });
-  const conversion = torqueToForce(joint, situation);
   const left = preloadLeft(joint, situation, gripLength(joint, dimensions).value);
   const force = forceToStayClosed(joint, slipFriction(joint, situation));
   const least = leastTorque({ force, left }, conversion, joint.tool);
-  const most = actives
+  const allowedBy = (active: ActiveMode) => torqueAllowedByOf(active, joint, conversion);
+  const strictest = actives
     .filter((active) => active.path !== 'pull')
-    .map((active) => torqueAllowedBy(active, joint, conversion))
-    .reduce((one, other) => (other.torque.value < one.torque.value ? other : one));
+    .reduce((one, other) => (allowedBy(other) < allowedBy(one) ? other : one));
+  const most = torqueAllowedBy(strictest, joint, conversion);
   const dial = dialInside(joint.tool, least.value, most.torque.value);
-  return { found, actives, conversion, left, least, most, ...(dial === undefined ? {} : { dial }) };
+  return { found, bore, actives, conversion, left, least, most, ...(dial === undefined ? {} : { dial }) };
 }
 
 /** No screw fits: limits are still shown for a screw that would fill the insert. */

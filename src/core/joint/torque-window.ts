@@ -83,6 +83,22 @@ export interface ModeTorque {
 }
 
 /**
+ * Largest torque that one mode allows, as a plain number; see torqueAllowedBy.
+ * @param active - a mode that the clamp force or the torque loads
+ * @param joint - pull P [N], factor S [-], tool deviation δ [-]
+ * @param conversion - torque per force k [mm], thread's share [-]
+ * @returns T [N·mm]
+ * @source vdi-2230 tightening torque
+ */
+export function torqueAllowedByOf(active: ActiveMode, joint: Joint, conversion: TorqueToForce): number {
+  const borne = active.capacity.characteristic.value / joint.factors.limits;
+  const strongestTurn = 1 + joint.tool.deviation;
+  return active.path === 'torque'
+    ? borne / (conversion.threadShare * strongestTurn)
+    : (Math.max(0, borne - joint.loads.pull) * conversion.slippery) / strongestTurn;
+}
+
+/**
  * Largest torque to dial as far as one mode asks: low end of friction, high end of the tool.
  *
  *     T = max(0, Rk/S − P) · k_low/(1 + δ)        force modes: the pull comes on top of the clamp force
@@ -105,7 +121,7 @@ export function torqueAllowedBy(active: ActiveMode, joint: Joint, conversion: To
       mode: active.mode,
       torque: {
         symbol: 'T_most',
-        value: characteristic.value / limits / (conversion.threadShare * (1 + deviation)),
+        value: torqueAllowedByOf(active, joint, conversion),
         unit: 'N·mm',
         formula: 'R_k/S/(a · (1 + δ))',
         entries: [...common, entry('a', conversion.threadShare, '-')],
@@ -118,9 +134,7 @@ export function torqueAllowedBy(active: ActiveMode, joint: Joint, conversion: To
     mode: active.mode,
     torque: {
       symbol: 'T_most',
-      value:
-        (Math.max(0, characteristic.value / limits - joint.loads.pull) * conversion.slippery) /
-        (1 + deviation),
+      value: torqueAllowedByOf(active, joint, conversion),
       unit: 'N·mm',
       formula: 'max(0, R_k/S − P) · k_low/(1 + δ)',
       entries: [...common, entry('P', joint.loads.pull, 'N'), entry('k_low', conversion.slippery, 'mm')],

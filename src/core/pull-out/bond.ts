@@ -17,10 +17,11 @@ const CHARACTERISTIC_SHARE = 0.95;
 /** Deviation of the logarithm of the next joint of an unknown set-up. */
 export const PRIOR_DEVIATION = Math.hypot(BETWEEN_SETUPS, WITHIN_SETUP);
 
+/** 95 % quantile of Student's t for the prior scatter, [-]. */
+const PRIOR_QUANTILE = studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDOM);
+
 /** Characteristic value over median of everything that an untested set-up scatters, [-]. */
-export const CHARACTERISTIC_PER_MEDIAN = Math.exp(
-  -studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDOM) * PRIOR_DEVIATION,
-);
+export const CHARACTERISTIC_PER_MEDIAN = Math.exp(-PRIOR_QUANTILE * PRIOR_DEVIATION);
 
 /**
  * Median bond factor: what share of the ideal shear cylinder the seated knurl really holds.
@@ -68,7 +69,7 @@ export function characteristicOf(median: Derived): Derived {
     formula: 'R · exp(−t · s)',
     entries: [
       { symbol: 'R', value: median.value, unit: median.unit, from: median },
-      entry('t', studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDOM), '-'),
+      entry('t', PRIOR_QUANTILE, '-'),
       entry('s', PRIOR_DEVIATION, '-'),
     ],
     source: 'own-model',

@@ -1,10 +1,28 @@
+import { wholeLayers } from '../holes/hole-depth.ts';
 import type { Insert } from '../inserts/insert.ts';
+import { meanOf } from '../inserts/measured-length.ts';
 import { assess } from '../joint/assess.ts';
-import type { JointAssessment } from '../joint/assessment.ts';
 import type { Joint } from '../joint/joint.ts';
+import { limitingMode } from '../joint/load-reserve.ts';
 import { LEAST_FLOOR } from '../joint/screw-choice.ts';
 import { type AnswerableJoint, admit } from '../joint/stop.ts';
-import type { Recommendation, RejectedCandidate, Rejection } from './recommendation.ts';
+import { frameOf, type Tightening, tighten } from '../joint/tightening.ts';
+import { weakestHold } from '../joint/weakest-hold.ts';
+import type { Candidate, Recommendation, RejectedCandidate, Rejection } from './recommendation.ts';
+
+/** Merits within this share of each other are equal: the metal limits of two inserts differ by rounding only. */
+const EQUAL_MERIT_STEP = 0.01;
+
+/** What the order of the ranking asks of an insert that fits. */
+interface Fitting {
+  readonly insert: Insert;
+  /** Class of the load reserve, or of what the insert holds where no load is given: equal merits share one. */
+  readonly meritClass: number;
+  /** Characteristic force, N. */
+  readonly holds: number;
+  /** Length over all, mm. */
+  readonly length: number;
+}
 
 /**
  * Every insert of a drawer for one joint: ranked, or out with one reason.
@@ -23,72 +41,130 @@ export function recommend(given: Joint, drawer: readonly Insert[]): Recommendati
   const admission = admit(given);
   if (admission.kind === 'stopped') return admission;
   const { joint } = admission;
-  const ranked: JointAssessment[] = [];
+  const frame = frameOf(joint);
+  const fitting: Fitting[] = [];
   const rejected: RejectedCandidate[] = [];
   for (const insert of drawer) {
-    if (insert.thread.id !== joint.screw.thread.id) {
-      rejected.push({ rejection: otherThread(joint, insert) });
+    const impossible = impossibilityOf(joint, insert);
+    if (impossible) {
+      rejected.push({ rejection: impossible });
       continue;
     }
-    const assessment = assess(joint, insert);
-    const rejection = rejectionOf(joint, assessment);
-    if (rejection) rejected.push({ rejection, assessment });
-    else ranked.push(assessment);
+    const tightening = tighten(joint, insert, frame);
+    const holds = weakestHold(tightening.actives).capacity.characteristic.value;
+    const rejection = rejectionOf(joint, insert, tightening, holds);
+    if (rejection) rejected.push(rejectedCandidate(joint, insert, rejection));
+    else fitting.push(fittingOf(joint, insert, tightening, holds));
   }
   return {
     kind: 'answered',
-    ranked: ranked.sort(better).map((assessment, index) => ({ rank: index + 1, assessment })),
+    ranked: fitting.sort(better).map(({ insert }, index) => candidate(joint, insert, index + 1)),
     rejected,
   };
 }
 
-const otherThread = (joint: AnswerableJoint, insert: Insert): Rejection => ({
-  insertId: insert.id,
-  code: 'other-thread',
-  insertThread: insert.thread.designation,
-  screwThread: joint.screw.thread.designation,
-});
+/** A value that is worked out when it is first asked for, and kept. */
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
 
-function rejectionOf(joint: AnswerableJoint, assessment: JointAssessment): Rejection | undefined {
-  const { insertId, hole, screw, torque, holds, dimensions } = assessment;
-  const boss = joint.host.bossDiameter;
-  const leastBoss = dimensions.knurlDiameter.estimate.value + 2 * joint.host.wall.lineWidth;
-  if (hole.floor.value < LEAST_FLOOR) {
+function candidate(joint: AnswerableJoint, insert: Insert, rank: number): Candidate {
+  const assessment = once(() => assess(joint, insert));
+  return {
+    rank,
+    insertId: insert.id,
+    get assessment() {
+      return assessment();
+    },
+  };
+}
+
+function rejectedCandidate(joint: AnswerableJoint, insert: Insert, rejection: Rejection): RejectedCandidate {
+  const assessment = once(() => assess(joint, insert));
+  return {
+    rejection,
+    get assessment() {
+      return assessment();
+    },
+  };
+}
+
+/** Why an insert cannot be set into this joint at all, so that nothing about it can be computed. */
+function impossibilityOf(joint: AnswerableJoint, insert: Insert): Rejection | undefined {
+  const { thread } = joint.screw;
+  if (insert.thread.id !== thread.id) {
     return {
-      insertId,
-      code: 'part-too-thin',
-      depth: hole.depth.value,
-      thickness: joint.host.thickness,
-      floor: LEAST_FLOOR,
+      insertId: insert.id,
+      code: 'other-thread',
+      insertThread: insert.thread.designation,
+      screwThread: thread.designation,
     };
   }
-  if (boss !== undefined && boss < leastBoss) {
-    return { insertId, code: 'boss-too-small', bossDiameter: boss, leastDiameter: leastBoss };
-  }
+  const knurl = meanOf(insert.knurlDiameter);
+  const boss = joint.host.bossDiameter;
+  if (boss !== undefined && boss <= knurl) return bossTooSmall(joint, insert, boss, knurl);
+  if (joint.insertSide === 'near-side') return undefined;
+  const { sunk, host } = joint;
+  const depth = wholeLayers(sunk + meanOf(insert.length), host.layerHeight);
+  return host.thickness - depth < LEAST_FLOOR ? partTooThin(joint, insert, depth) : undefined;
+}
+
+/** Why a computed insert is out for this joint, or undefined. */
+function rejectionOf(
+  joint: AnswerableJoint,
+  insert: Insert,
+  { found, least, most, dial }: Tightening,
+  holds: number,
+): Rejection | undefined {
+  const insertId = insert.id;
+  const { hole, screw } = found;
+  const boss = joint.host.bossDiameter;
+  const knurl = found.insert.knurlDiameter.estimate.value;
+  if (hole.floor.value < LEAST_FLOOR) return partTooThin(joint, insert, hole.depth.value);
+  if (boss !== undefined && boss < leastBoss(joint, knurl)) return bossTooSmall(joint, insert, boss, knurl);
   if (screw.kind === 'refused') {
     return { insertId, code: 'no-screw-length', least: screw.leastLength, greatest: screw.greatestLength };
   }
   const asked = joint.factors.limits * joint.loads.pull;
-  if (holds.characteristic.value < asked) {
-    return { insertId, code: 'holds-too-little', holds: holds.characteristic.value, asked };
-  }
-  if (torque.kind === 'refused') {
-    return { insertId, code: 'no-torque', least: torque.least.value, most: torque.most.value };
+  if (holds < asked) return { insertId, code: 'holds-too-little', holds, asked };
+  if (dial === undefined) {
+    return { insertId, code: 'no-torque', least: least.value, most: most.torque.value };
   }
   return undefined;
 }
 
-/** The measure of the ranking: the reserve where loads are given, else what the insert holds. */
-const meritOf = (assessment: JointAssessment): number =>
-  assessment.loadReserve?.value ?? assessment.holds.characteristic.value;
+const partTooThin = (joint: AnswerableJoint, insert: Insert, depth: number): Rejection => ({
+  insertId: insert.id,
+  code: 'part-too-thin',
+  depth,
+  thickness: joint.host.thickness,
+  floor: LEAST_FLOOR,
+});
 
-/** Merits within this share of each other are equal: the metal limits of two inserts differ by rounding only. */
-const EQUAL_MERIT_STEP = 0.01;
+/** Smallest boss in which one line of wall stands all round the knurl, mm. */
+const leastBoss = (joint: AnswerableJoint, knurl: number): number => knurl + 2 * joint.host.wall.lineWidth;
 
-const meritClass = (assessment: JointAssessment): number =>
-  Math.round(Math.log(Math.max(meritOf(assessment), Number.MIN_VALUE)) / EQUAL_MERIT_STEP);
+const bossTooSmall = (joint: AnswerableJoint, insert: Insert, boss: number, knurl: number): Rejection => ({
+  insertId: insert.id,
+  code: 'boss-too-small',
+  bossDiameter: boss,
+  leastDiameter: leastBoss(joint, knurl),
+});
 
-const better = (one: JointAssessment, other: JointAssessment): number =>
-  meritClass(other) - meritClass(one) ||
-  other.holds.characteristic.value - one.holds.characteristic.value ||
-  one.dimensions.length.estimate.value - other.dimensions.length.estimate.value;
+function fittingOf(joint: AnswerableJoint, insert: Insert, tightening: Tightening, holds: number): Fitting {
+  const { actives, conversion, least, found } = tightening;
+  const merit = limitingMode(actives, joint, conversion, least.value)?.multiple ?? holds;
+  return {
+    insert,
+    meritClass: Math.round(Math.log(Math.max(merit, Number.MIN_VALUE)) / EQUAL_MERIT_STEP),
+    holds,
+    length: found.insert.length.estimate.value,
+  };
+}
+
+const better = (one: Fitting, other: Fitting): number =>
+  other.meritClass - one.meritClass || other.holds - one.holds || one.length - other.length;

@@ -17,12 +17,14 @@ export type Rejection = { readonly insertId: string } & (
 
 export interface Candidate {
   readonly rank: number;
+  readonly insertId: string;
+  /** Worked out when it is first asked for: a page shows a few of a large drawer. */
   readonly assessment: JointAssessment;
 }
 
 export interface RejectedCandidate {
   readonly rejection: Rejection;
-  /** Absent where the insert cannot be computed for this joint at all (other thread). */
+  /** Worked out when first asked for; absent where no hole can hold the insert, or its thread is another one. */
   readonly assessment?: JointAssessment;
 }
 

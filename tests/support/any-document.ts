@@ -1,0 +1,163 @@
+import fc from 'fast-check';
+import { CATALOGUE } from '../../src/data/catalogue.ts';
+import { DOCUMENT_FORMAT, type InsertRecord, type JointDocument } from '../../src/storage/document.ts';
+import { LEAST_LOAD_N, LIMITS, type LimitName } from '../../src/storage/limits.ts';
+
+/** A number of the door's own range; its ends come up often. */
+const within = (name: LimitName) => {
+  const { least, greatest } = LIMITS[name];
+  return fc.oneof(
+    { weight: 6, arbitrary: fc.double({ min: least, max: greatest, noNaN: true }) },
+    { weight: 1, arbitrary: fc.constantFrom(least, greatest) },
+  );
+};
+
+/** The same, half of the time kept to what people really enter. */
+const mostly = (name: LimitName, min: number, max: number) =>
+  fc.oneof(
+    { weight: 3, arbitrary: fc.double({ min, max, noNaN: true }) },
+    { weight: 1, arbitrary: within(name) },
+  );
+const whole = (name: LimitName) => fc.integer({ min: LIMITS[name].least, max: LIMITS[name].greatest });
+const oneOf = <T>(rows: readonly T[]) => fc.constantFrom(...rows);
+
+/** One insert: half of them drawn so that they can exist, from the bare edge on, half freely from the ranges. */
+const insertFor = (thread: string, diameter: number): fc.Arbitrary<InsertRecord> => {
+  const freely = fc.record({
+    knurl: within('insertDiameter_mm'),
+    pilot: within('insertDiameter_mm'),
+    length: within('insertLength_mm'),
+    knurled: fc.option(within('insertLength_mm'), { nil: undefined }),
+  });
+  const share = fc.double({ min: 0, max: 1, noNaN: true });
+  const fitting = fc
+    .record({ a: share, b: share, c: share, k: fc.option(share, { nil: undefined }) })
+    .map(({ a, b, c, k }) => {
+      const knurl = diameter + 0.6 + a * (2.2 * diameter - 0.6);
+      const length = 0.5 * diameter + c * 4.5 * diameter;
+      return {
+        knurl,
+        pilot: diameter + 1e-6 + b * (knurl - diameter - 1e-3),
+        length: Math.max(length, 0.41 * knurl),
+        knurled: k === undefined ? undefined : Math.max(0.05, k * length),
+      };
+    });
+  return fc
+    .record({
+      values: fc.oneof({ weight: 5, arbitrary: fitting }, { weight: 1, arbitrary: freely }),
+      count: fc.option(whole('count'), { nil: undefined }),
+    })
+    .map(({ values: { knurl, pilot, length, knurled }, count }) => ({
+      id: 'drawn',
+      thread,
+      knurlDiameter_mm: [knurl],
+      pilotDiameter_mm: [pilot],
+      length_mm: [length],
+      ...(knurled === undefined ? {} : { knurledLength_mm: [knurled] }),
+      ...(count === undefined ? {} : { count }),
+    }));
+};
+
+const threads = CATALOGUE.threads.map(({ id, nominalDiameter }) => ({ id, nominalDiameter }));
+type Thread = (typeof threads)[number];
+type Parts<Key extends keyof JointDocument['joint']> = fc.Arbitrary<JointDocument['joint'][Key]>;
+
+const host: Parts<'host'> = fc
+  .record({
+    material: oneOf(CATALOGUE.hostMaterials.map(({ id }) => id)),
+    axis: fc.constantFrom('along-build', 'across-build'),
+    wall: fc.oneof(
+      fc.record({
+        kind: fc.constant('lines'),
+        count: whole('wallLines'),
+        lineWidth_mm: within('lineWidth_mm'),
+        convention: fc.constantFrom('rounded-beads', 'plain-beads'),
+      }),
+      fc.record({
+        kind: fc.constant('measured'),
+        thickness_mm: within('wallThickness_mm'),
+        lineWidth_mm: within('lineWidth_mm'),
+      }),
+    ),
+    layerShare: fc.double({ min: 0.05, max: 1, noNaN: true }),
+    infill: fc.record({
+      pattern: oneOf(CATALOGUE.infillPatterns.map(({ id }) => id)),
+      density_percent: within('infill_percent'),
+    }),
+    topSkin_mm: within('topSkin_mm'),
+    thickness_mm: mostly('hostThickness_mm', 6, 40),
+    boss: fc.option(mostly('bossDiameter_mm', 5, 25), { nil: undefined }),
+  })
+  .map(({ layerShare, boss, ...rest }) => ({
+    ...rest,
+    layerHeight_mm: Math.max(LIMITS.layerHeight_mm.least, Math.min(1, layerShare * rest.wall.lineWidth_mm)),
+    ...(boss === undefined ? {} : { bossDiameter_mm: boss }),
+  }));
+
+const screw = (thread: Thread): Parts<'screw'> =>
+  fc
+    .record({
+      head: oneOf(CATALOGUE.heads.filter((row) => row.thread === thread.id).map((row) => row.standard)),
+      propertyClass: oneOf(CATALOGUE.propertyClasses.map(({ id }) => id)),
+      friction: oneOf(CATALOGUE.frictionConditions.map(({ id }) => id)),
+      washer: fc.constantFrom('none', 'plain'),
+      length: fc.option(within('screwLength_mm'), { nil: undefined }),
+    })
+    .map(({ length, ...rest }) => ({
+      thread: thread.id,
+      ...rest,
+      ...(length === undefined ? {} : { length_mm: length }),
+    }));
+
+const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
+  fc.record({
+    clamped: fc.record({
+      material: oneOf(CATALOGUE.clampedMaterials.map(({ id }) => id)),
+      thickness_mm: mostly('clampedThickness_mm', 0.5, 12),
+      clearanceHole_mm: mostly('clearanceHole_mm', thread.nominalDiameter, 2.2 * thread.nominalDiameter),
+    }),
+    gap_mm: fc.oneof(fc.constant(0), within('gap_mm')),
+    sunk_mm: fc.oneof(fc.constant(0), within('sunk_mm')),
+    insertSide: fc.constantFrom('near-side', 'far-side'),
+    seat: fc.constantFrom('from-geometry', 'on-insert', 'on-plastic', 'over-gap', 'far-side'),
+    host,
+    setting: fc.constantFrom('heat-set', 'cold-pressed', 'hammered'),
+    holes: fc.record({
+      compensation: fc.constantFrom('in-cad', 'in-slicer'),
+      fit_mm: within('fit_mm'),
+      step_mm: within('step_mm'),
+    }),
+    screw: screw(thread),
+    loads: fc.record({
+      pull_N: fc.oneof(fc.constant(0), mostly('pull_N', LEAST_LOAD_N, 300)),
+      shear_N: fc.oneof(fc.constant(0), mostly('shear_N', LEAST_LOAD_N, 100)),
+      serviceTemperature_degC: mostly('serviceTemperature_degC', -10, 60),
+      duration_h: within('duration_h'),
+    }),
+    use: fc.constant('general'),
+    tool: fc.record({
+      kind: fc.constantFrom('torque-driver', 'hand'),
+      settings_Nm: fc.array(within('setting_Nm'), { maxLength: 8 }),
+      step_Nm: within('toolStep_Nm'),
+    }),
+    factors: fc.record({ limits: mostly('factor', 1, 1.5), closed: within('factor') }),
+  });
+
+/** Any document that the schema accepts, from the door's own ranges; its parts need not fit one another. */
+export const anyDocument: fc.Arbitrary<JointDocument> = oneOf(threads).chain((thread) =>
+  fc
+    .record({
+      joint: jointOf(thread),
+      permissibleError_mm: within('permissibleError_mm'),
+      drawer: fc.array(insertFor(thread.id, thread.nominalDiameter), { minLength: 1, maxLength: 3 }),
+    })
+    .map(({ joint, permissibleError_mm, drawer }) => ({
+      format: DOCUMENT_FORMAT,
+      version: 1 as const,
+      name: 'Drawn at random',
+      scenario: '',
+      joint,
+      caliper: { permissibleError_mm },
+      drawer: drawer.map((insert, index) => ({ ...insert, id: `drawn-${index}` })),
+    })),
+);
