@@ -1,4 +1,4 @@
-import { Area, ComposedChart, Line, ReferenceDot, usePlotArea, XAxis, YAxis } from 'recharts';
+import { Area, ComposedChart, Line, ReferenceDot, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
 import { forceNumber, forceText } from '../../wording/amount.ts';
 import type { Panel } from './length-series.ts';
 import { slopeLabel } from './slope-label.ts';
@@ -14,6 +14,8 @@ export interface LengthPanelProps {
 
 const HEIGHT = 236;
 export const AXIS = { stroke: 'var(--hair)', tick: { fill: 'var(--ink2)', fontSize: 13 } } as const;
+/** Above areas, lines and axes of the chart. */
+export const NAMES_ON_TOP = 1500;
 const MARGIN = { top: 12, right: 12, bottom: 0, left: 0 };
 
 /** Pull-out over length for one knurl diameter: band from 1 in 20 less to 1 in 20 more, median within. */
@@ -75,7 +77,9 @@ export function LengthPanel({ panel, others, chosenInsertId, width, lengths, for
         stroke="var(--ink)"
         strokeWidth={panel.isChosen ? 2.2 : 1.4}
       />
-      <LineNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+      <ZIndexLayer zIndex={NAMES_ON_TOP}>
+        <LineNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+      </ZIndexLayer>
       {panel.own.map((own) => (
         <ReferenceDot
           key={own.insertId}
@@ -129,7 +133,7 @@ function LineNames({ panel, xDomain, yDomain }: LineNamesProps) {
           transform={`rotate(${place.angle} ${place.x} ${place.y})`}
           textAnchor="end"
           fontSize={13}
-          fill={key === 'median' ? 'var(--ink)' : 'var(--ink2)'}
+          fill={key === 'characteristic' || key === 'median' ? 'var(--ink)' : 'var(--ink2)'}
         >
           {name}
         </text>

@@ -1,7 +1,7 @@
-import { ComposedChart, Line, usePlotArea, XAxis, YAxis } from 'recharts';
+import { ComposedChart, Line, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
 import { torqueNumber } from '../../wording/amount.ts';
 import styles from './charts.module.css';
-import { AXIS } from './length-panel.tsx';
+import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
 import type { Panel } from './length-series.ts';
 import { niceTicks } from './nice-ticks.ts';
 import { slopeLabel } from './slope-label.ts';
@@ -63,7 +63,9 @@ export function TorqueOverLength({ panel, width, lengths }: TorqueOverLengthProp
           stroke="var(--ink)"
           strokeWidth={2.2}
         />
-        <TorqueNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+        <ZIndexLayer zIndex={NAMES_ON_TOP}>
+          <TorqueNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+        </ZIndexLayer>
       </ComposedChart>
       <p className={styles['axis']}>torque, N·m, over insert length, mm</p>
     </div>

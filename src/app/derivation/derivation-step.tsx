@@ -63,8 +63,8 @@ function EntryRow({ entry, within }: { readonly entry: Entry; readonly within: D
       <dt>
         <span className={styles['symbol']}>
           <Formula text={entry.symbol} />
-        </span>{' '}
-        {meaning}
+        </span>
+        <span>{meaning}</span>
       </dt>
       <dd>
         {entry.from === undefined ? (

@@ -6,6 +6,8 @@ export interface Label {
   readonly width: number;
   readonly baseline: number;
   readonly size: number;
+  /** End of the text that its mark holds, where the face is narrower than the room kept for it. */
+  readonly anchor: 'start' | 'middle' | 'end';
 }
 
 /** Room a letter takes of its size in the widest of the faces, figures and letters mixed. */
@@ -28,25 +30,22 @@ export interface LabelPlace {
   readonly within: number;
 }
 
-/** Puts a text beside or over its mark. */
+/** Puts a text beside or over its mark; without room on its side it goes to the other one. */
 export function labelAt(text: string, { x, side, size, baseline, within }: LabelPlace): Label {
   const width = textWidth(text, size);
   const before = x - LABEL_GAP - width;
   const after = x + LABEL_GAP;
-  // A label without room on its side goes to the other one, so that its own upright does not cross it.
-  const wanted =
-    side === 'over'
-      ? x - width / 2
-      : side === 'before'
-        ? before >= 0 || after + width > within
-          ? before
-          : after
-        : after + width <= within || before < 0
-          ? after
-          : before;
+  const fits = (left: number) => left >= 0 && left + width <= within;
+  const [first, second] = side === 'before' ? [before, after] : [after, before];
+  const wanted = side === 'over' ? x - width / 2 : fits(first) || !fits(second) ? first : second;
   const left = Math.min(Math.max(0, wanted), Math.max(0, within - width));
-  return { text, left, width, baseline, size };
+  const anchor = side === 'over' ? 'middle' : left === before ? 'end' : 'start';
+  return { text, left, width, baseline, size, anchor };
 }
+
+/** Where the text of a label is held. */
+export const holdOf = ({ left, width, anchor }: Label): number =>
+  anchor === 'start' ? left : anchor === 'end' ? left + width : left + width / 2;
 
 /** The lowest row for each label in which it meets no other, the first ones first. */
 export function rowsOf(labels: readonly Label[]): readonly number[] {

@@ -4,10 +4,37 @@ import { torqueNumber } from '../../../wording/amount.ts';
 import { MODE_EVENTS } from '../../../wording/names.ts';
 import { useWidth } from '../../charts/use-width.ts';
 import styles from './how-tight.module.css';
-import type { Label } from './scale-labels.ts';
-import { torqueScale } from './torque-scale.ts';
+import { holdOf, type Label } from './scale-labels.ts';
+import { type ScaleInput, torqueScale } from './torque-scale.ts';
 
 const WINDOW_HEIGHT = 12;
+
+/** Below this width the names at the ends give way to their figures alone; the table has the names. */
+const NARROW = 600;
+
+function marksOf(
+  joint: Joint,
+  { torque }: JointAssessment,
+  brief: boolean,
+): Omit<ScaleInput, 'width' | 'settings'> {
+  const { breakingTorque } = joint.screw;
+  const [least, most] = [torqueNumber(torque.least.value), torqueNumber(torque.most.value)];
+  return {
+    least: { torque: torque.least.value, text: brief ? least : `closed above ${least}` },
+    most: { torque: torque.most.value, text: brief ? most : `${most} ${MODE_EVENTS[torque.limitedBy]}` },
+    ...(torque.kind === 'window'
+      ? { dial: { torque: torque.dial.value, text: `dial ${torqueNumber(torque.dial.value)}` } }
+      : {}),
+    ...(breakingTorque
+      ? {
+          breaking: {
+            torque: breakingTorque.torque,
+            text: `${torqueNumber(breakingTorque.torque)} ${brief ? 'breaks' : 'screw may break'}`,
+          },
+        }
+      : {}),
+  };
+}
 
 /** One scale: the window, the dial, what ends it, and the settings of the tool as triangles. */
 export function TorqueRuler({
@@ -19,24 +46,10 @@ export function TorqueRuler({
 }) {
   const [element, width] = useWidth<HTMLDivElement>(1030);
   const { torque } = assessment;
-  const { breakingTorque } = joint.screw;
   const dial = torque.kind === 'window' ? torque.dial.value : undefined;
   const scale = torqueScale({
     width,
-    least: { torque: torque.least.value, text: `closed above ${torqueNumber(torque.least.value)}` },
-    most: {
-      torque: torque.most.value,
-      text: `${torqueNumber(torque.most.value)} ${MODE_EVENTS[torque.limitedBy]}`,
-    },
-    ...(dial === undefined ? {} : { dial: { torque: dial, text: `dial ${torqueNumber(dial)}` } }),
-    ...(breakingTorque
-      ? {
-          breaking: {
-            torque: breakingTorque.torque,
-            text: `${torqueNumber(breakingTorque.torque)} screw may break`,
-          },
-        }
-      : {}),
+    ...marksOf(joint, assessment, width < NARROW),
     settings: joint.tool.settings,
   });
   const [least, most] = scale.ends;
@@ -94,14 +107,13 @@ export function TorqueRuler({
   );
 }
 
-/** The face may be narrower than the room kept for it, so a text stands in the middle of its room. */
 function Text({ label, serif }: { readonly label: Label; readonly serif?: boolean }) {
   return (
     <text
       className={serif ? styles['name'] : styles['figure']}
-      x={label.left + label.width / 2}
+      x={holdOf(label)}
       y={label.baseline}
-      textAnchor="middle"
+      textAnchor={label.anchor}
       fontSize={label.size}
     >
       {label.text}
