@@ -9,6 +9,9 @@ import { DURATION, KNURL, LID, PULL } from '../quantity/fields-of-tests.ts';
 
 afterEach(cleanup);
 
+// Typing key by key is slow on a busy computer.
+vi.setConfig({ testTimeout: 60_000 });
+
 /** Loading the engine in a busy test run, ms. */
 const ENGINE_PATIENCE = 20_000;
 

@@ -8,6 +8,9 @@ import { KNURL } from '../quantity/fields-of-tests.ts';
 
 afterEach(cleanup);
 
+// Typing key by key is slow on a busy computer.
+vi.setConfig({ testTimeout: 60_000 });
+
 function Held({ onTake }: { readonly onTake: (readings: readonly number[]) => void }) {
   const [readings, setReadings] = useState<readonly number[]>([4.24, 4.3]);
   const take = (taken: readonly number[]) => {

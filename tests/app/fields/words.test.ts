@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { readingsWords } from '../../../src/app/fields/readings-words.ts';
 import { rangeWords, refusalWords } from '../../../src/app/fields/words.ts';
 import { parseNow, warmUp } from '../../../src/app/quantity/parse-quantity.ts';
@@ -8,13 +8,16 @@ import { DIAL, DURATION, KNURL, LID, PULL, WARMEST } from '../quantity/fields-of
 
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
-async function wordsFor(text: string, definition: QuantityDefinition, value: number | null, noun?: string) {
-  await warmUp();
+function wordsFor(text: string, definition: QuantityDefinition, value: number | null, noun?: string) {
   const parsed = parseNow(text, definition);
   if (parsed.kind !== 'refused') throw new Error(`"${text}" was taken`);
   const { message, repairs } = refusalWords(parsed, { definition, text, value, noun });
   return { message: plain(message), repairs: repairs.map((one) => `${plain(one.label)}: ${one.text}`) };
 }
+
+/** For loading the engine on a busy computer, ms. */
+const PATIENCE = 60_000;
+beforeAll(warmUp, PATIENCE);
 
 describe('refusalWords', () => {
   test.each<[string, QuantityDefinition, number | null, string | undefined, string]>([
@@ -66,25 +69,25 @@ describe('refusalWords', () => {
     ['-3', PULL, 180, 'A pull', 'A pull cannot be below zero; −3 N is.'],
     ['0', LID, 3, 'A lid', 'A lid must be more than 0.0 mm; 0.0 mm is not.'],
     ['32.05', LID, 3, undefined, 'This value must be at most 31.0 mm; 32.05 mm is not.'],
-  ])('of "%s"', async (text, definition, value, noun, message) => {
-    expect(await wordsFor(text, definition, value, noun)).toEqual({ message, repairs: [] });
+  ])('of "%s"', (text, definition, value, noun, message) => {
+    expect(wordsFor(text, definition, value, noun)).toEqual({ message, repairs: [] });
   });
 
-  test('offers inches where they were taken for millimetres', async () => {
-    expect(await wordsFor('0.181', KNURL, 5, 'A knurl')).toEqual({
+  test('offers inches where they were taken for millimetres', () => {
+    expect(wordsFor('0.181', KNURL, 5, 'A knurl')).toEqual({
       message:
         'A knurl must be at least 2.40 mm; 0.181 mm is not. Is it in inches? 0.181 in would be 4.5974 mm.',
       repairs: ['Take 0.181 in: 0.181 in'],
     });
   });
 
-  test('offers the decimal point that is missing, and the diameter of a radius', async () => {
-    expect((await wordsFor('425', KNURL, 5)).repairs).toEqual(['Take 4.25 mm: 4.25']);
-    expect((await wordsFor('2.1', KNURL, 5)).repairs).toEqual(['Take 4.20 mm: 4.20']);
+  test('offers the decimal point that is missing, and the diameter of a radius', () => {
+    expect(wordsFor('425', KNURL, 5).repairs).toEqual(['Take 4.25 mm: 4.25']);
+    expect(wordsFor('2.1', KNURL, 5).repairs).toEqual(['Take 4.20 mm: 4.20']);
   });
 
-  test('asks which of two numbers a comma means, the unit kept', async () => {
-    expect(await wordsFor('1,250 N', PULL, 180)).toEqual({
+  test('asks which of two numbers a comma means, the unit kept', () => {
+    expect(wordsFor('1,250 N', PULL, 180)).toEqual({
       message: '1,250 can mean 1250 or 1.250. Which one?',
       repairs: ['Take 1250: 1250 N', 'Take 1.250: 1.250 N'],
     });
