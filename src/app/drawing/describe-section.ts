@@ -43,7 +43,8 @@ function floorWords({ host, insert }: SectionInput, floor: string): string {
 function wallWords({ host }: SectionInput, number: (id: DimensionId) => string): string {
   const wall = host.wallMeasured
     ? `a measured wall of ${number('wall')} mm`
-    : `${number('wall-count')} walls of ${number('line-width')} mm`;
+    : `${number('wall-count')} ${host.wallCount === 1 ? 'wall' : 'walls'} of ${number('line-width')} mm`;
   const boss = host.bossDiameter === undefined ? '' : ` in a boss of ${number('boss-diameter')} mm`;
-  return `${wall} surround it${boss}, with ${number('infill')} % ${host.infill.pattern} infill beyond`;
+  const verb = host.wallMeasured || host.wallCount === 1 ? 'surrounds' : 'surround';
+  return `${wall} ${verb} it${boss}, with ${number('infill')} % ${host.infill.pattern} infill beyond`;
 }

@@ -70,9 +70,11 @@ export function besideLines(
   labels: readonly PlacedLabel[],
   lines: readonly DimensionLine[],
 ): readonly PlainLine[] {
-  return labels.flatMap(({ middle, width }) =>
-    lines
-      .filter(({ from, to }) => from.y === middle.y && to.y === middle.y && middle.x - width / 2 > to.x)
-      .map(({ to }) => ({ from: to, to: point(middle.x - width / 2, middle.y) })),
-  );
+  return labels.flatMap(({ middle, width }) => {
+    const own = lines.filter(({ from, to }) => from.y === middle.y && to.y === middle.y);
+    return own.flatMap(({ from, to }): readonly PlainLine[] => {
+      if (middle.x - width / 2 > to.x) return [{ from: to, to: point(middle.x - width / 2, middle.y) }];
+      return middle.x + width / 2 < from.x ? [{ from: point(middle.x + width / 2, middle.y), to: from }] : [];
+    });
+  });
 }

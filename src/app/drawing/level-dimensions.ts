@@ -12,7 +12,7 @@ import {
 import { extent, point } from './points.ts';
 import type { SectionGeometry } from './section-geometry.ts';
 import type { SectionInput } from './section-input.ts';
-import type { View } from './view.ts';
+import { sheets, type View } from './view.ts';
 
 /** From the lowest edge to the first row below the drawing, and from row to row, px. */
 const FIRST_ROW = { wide: 44, narrow: 34 };
@@ -28,7 +28,8 @@ interface LevelDimension {
 }
 
 export interface LevelGroup extends DimensionGroup {
-  /** Lowest edge of what the group takes, px. */
+  /** Where its rows begin and end, px. */
+  readonly top: number;
   readonly bottom: number;
 }
 
@@ -52,6 +53,7 @@ export function levelDimensions(input: SectionInput, geometry: SectionGeometry, 
     lines: all.map(({ line }) => line),
     extensions: sharedOnce(extensions),
     ties: [],
+    top: lowest + FIRST_ROW[view.variant] - 16,
     bottom: lowest + FIRST_ROW[view.variant] + (rows.length - 1) * ROW[view.variant] + 22,
   };
 }
@@ -99,12 +101,29 @@ function rowLabel(
     fromArrow: fits ? 'inside' : 'outside',
     toArrow: fits ? 'inside' : 'outside',
   };
-  // Too narrow for its value: arrows from outside, the value at the right of them.
-  const middle = fits ? view.axis : right + 26 + size.width / 2;
+  const middle = fits
+    ? view.axis
+    : besideMiddle({ left, right, width: size.width, sheet: sheets[variant].width });
   return {
     label: { id, middle: point(middle, y), ...size, arrangement: 'row', isMain: mainDimensions.includes(id) },
     line,
   };
+}
+
+/** Length of an outside arrow with some room beside it, px. */
+const OUTSIDE_ARROW = 26;
+
+interface Beside {
+  readonly left: number;
+  readonly right: number;
+  readonly width: number;
+  readonly sheet: number;
+}
+
+/** Middle of a value that its dimension line is too short for: at the right of it, or left where the sheet ends. */
+function besideMiddle({ left, right, width, sheet }: Beside): number {
+  const atRight = right + OUTSIDE_ARROW + width;
+  return atRight <= sheet - 2 ? atRight - width / 2 : left - OUTSIDE_ARROW - width / 2;
 }
 
 /** The printed bore's value in the empty part of the well, or nothing when there is no room for it. */

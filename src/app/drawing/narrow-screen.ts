@@ -3,8 +3,10 @@ import { useSyncExternalStore } from 'react';
 /** The narrow drawing serves screens up to 960 px; paper always takes the wide one. */
 const NARROW = 'screen and (max-width: 960px)';
 
-const narrowQuery = () =>
-  typeof window !== 'undefined' && 'matchMedia' in window ? window.matchMedia(NARROW) : undefined;
+/** A page that is built without a screen, as in tests, cannot be asked for its width. */
+const page: Partial<Pick<Window, 'matchMedia'>> = globalThis;
+
+const narrowQuery = () => page.matchMedia?.(NARROW);
 
 function subscribe(onChange: () => void): () => void {
   const query = narrowQuery();

@@ -57,3 +57,33 @@ function covering(one: PlainLine, other: PlainLine): PlainLine {
   const ends = [one.from, one.to, other.from, other.to].sort((a, b) => a.x - b.x || a.y - b.y);
   return { from: ends[0] ?? one.from, to: ends[3] ?? one.to };
 }
+
+/** Room kept between two values, px. */
+const CLEAR = 3;
+/** Way of one try up or down along the dimension line, px. */
+const TRY = 4;
+
+/** The same value, moved up or down its dimension line as little as needed to keep clear of others. */
+export function freeOf(label: PlacedLabel, others: readonly PlacedLabel[], height: number): PlacedLabel {
+  const room = height / TRY;
+  const ways = Array.from(
+    { length: 2 * room },
+    (_, index) => Math.ceil(index / 2) * (index % 2 === 0 ? -TRY : TRY),
+  );
+  const moved = ways
+    .map((way) => ({ ...label, middle: { x: label.middle.x, y: label.middle.y + way } }))
+    .find(
+      (each) =>
+        each.middle.y - each.height / 2 >= 0 &&
+        each.middle.y + each.height / 2 <= height &&
+        others.every((other) => !touches(each, other)),
+    );
+  return moved ?? label;
+}
+
+function touches(one: PlacedLabel, other: PlacedLabel): boolean {
+  return (
+    Math.abs(one.middle.x - other.middle.x) < (one.width + other.width) / 2 + CLEAR &&
+    Math.abs(one.middle.y - other.middle.y) < (one.height + other.height) / 2 + CLEAR
+  );
+}

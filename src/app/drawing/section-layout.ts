@@ -41,6 +41,6 @@ export function sectionLayout(input: SectionInput, { variant, withSkinNote }: La
     geometry,
     dimensions: [left, below],
     labels,
-    notes: placeNotes(input, notes, view, height),
+    notes: placeNotes(input, notes, view, variant === 'wide' ? height : below.top),
   };
 }

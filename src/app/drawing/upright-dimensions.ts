@@ -4,6 +4,7 @@ import {
   type DimensionGroup,
   type DimensionLine,
   EXTENSION_OVERRUN,
+  freeOf,
   LEAST_FOR_ARROWS,
   type PlacedLabel,
   type PlainLine,
@@ -21,8 +22,8 @@ import {
 } from './upright-spans.ts';
 import { sheets, type View } from './view.ts';
 
-/** Room between two columns of dimension lines, and between the chain and the drawing, px. */
-const COLUMN_GAP = { wide: 5, narrow: 1 };
+/** From one column of dimension lines to the next, and from the chain to the drawing, px. */
+const PITCH = { wide: 58, narrow: 49 };
 const CHAIN_FROM_WINDOW = { wide: 56, narrow: 31 };
 const LABEL_GAP = 3;
 
@@ -37,8 +38,7 @@ export function uprightDimensions(
   const chainX = sheets[view.variant].window.left - CHAIN_FROM_WINDOW[view.variant];
   const placed = chainLabels(input, chain, { view, chainX, height });
   const columns = columnDimensions(input, levels, view);
-  const inner = chainX - Math.max(...placed.map(({ width }) => width)) / 2;
-  const singles = placeColumns(input, columns, { view, inner });
+  const singles = placeColumns(input, columns, { view, chainX, placed, height });
   const extensions = [
     ...chain.flatMap((each) => extensionLines(each, chainX, view)),
     ...columns.flatMap((each, index) => extensionLines(each, singles[index]?.middle.x ?? 0, view)),
@@ -89,26 +89,33 @@ function chainLabels(
   }));
 }
 
+interface ColumnPlace extends ChainPlace {
+  readonly placed: readonly PlacedLabel[];
+}
+
+/** Room left free at the edge of the sheet, px. */
+const EDGE = 2;
+
 function placeColumns(
   input: SectionInput,
   columns: readonly UprightDimension[],
-  { view, inner }: { readonly view: View; readonly inner: number },
+  { view, chainX, placed, height }: ColumnPlace,
 ): readonly PlacedLabel[] {
   const { variant } = view;
-  let right = inner - COLUMN_GAP[variant];
-  return columns.map((each) => {
-    const { width, height } = labelSize(input, each.id, { variant, arrangement: 'block' });
-    const middle = point(right - width / 2, middleOf(each));
-    right -= width + COLUMN_GAP[variant];
-    return {
+  const labels: PlacedLabel[] = [];
+  for (const each of columns) {
+    const size = labelSize(input, each.id, { variant, arrangement: 'block' });
+    const outer = (labels.at(-1)?.middle.x ?? chainX) - PITCH[variant];
+    const label: PlacedLabel = {
       id: each.id,
-      middle,
-      width,
-      height,
+      middle: point(Math.max(outer, EDGE + size.width / 2), middleOf(each)),
+      ...size,
       arrangement: 'block',
       isMain: mainDimensions.includes(each.id),
     };
-  });
+    labels.push(freeOf(label, [...placed, ...labels], height));
+  }
+  return labels;
 }
 
 function uprightLine({ span }: UprightDimension, x: number, arrow: 'inside' | 'outside'): DimensionLine {
