@@ -27,9 +27,9 @@ const WORDS = {
   'above-service-temperature': (facts) =>
     `${degrees(facts, 'temperature')} is above the usual limit of ${word(facts, 'material')}, ${degrees(facts, 'greatest')}. The strengths are reduced for it, but creep may go faster than counted.`,
   'countersunk-wedges-printed-part': (facts) =>
-    `A countersunk head wedges the part of ${word(facts, 'material')} apart. Use a head with a flat face.`,
+    `A countersunk head wedges the clamped part (${word(facts, 'material')}) apart. Use a head with a flat face.`,
   'printed-part-on-insert-ring': (facts) =>
-    `The part of ${word(facts, 'material')} sits on the insert’s narrow brass ring. Once it yields there it comes to rest on the plastic too, and the screw begins to pull at the insert.`,
+    `The clamped part (${word(facts, 'material')}) sits on the insert’s narrow brass ring. Once it yields there it comes to rest on the plastic too, and the screw begins to pull at the insert.`,
   'seat-overruled': (facts) =>
     `You say that the part bears ${named(SEAT_NAMES, facts, 'chosen')}; the sizes alone would put it ${named(SEAT_NAMES, facts, 'geometry')}.`,
   'infill-below-practice': (facts) =>

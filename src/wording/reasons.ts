@@ -26,7 +26,11 @@ export function reasonForInsert(assessment: JointAssessment, standings: Standing
   const { rank, rankedCount, drawerCount } = standings;
   const holds = `it holds ${forceText(assessment.holds.characteristic.value)}`;
   const floor = ` and keeps ${lengthText(assessment.hole.floor.value)} of floor under the hole`;
-  if (rank === undefined) return 'Your choice, though it is out for this joint.';
+  if (rank === undefined) {
+    return rankedCount > 0
+      ? 'Your choice, though it is out for this joint.'
+      : `${drawerCount === 1 ? 'The only one' : `None of ${countWord(drawerCount)}`} in the drawer ${drawerCount === 1 ? 'does not fit' : 'fits'} this joint; this one is shown to see why.`;
+  }
   if (rank > 1)
     return `Your choice, ${ordinalWord(rank)} of ${countWord(rankedCount)} that fit: ${holds}${floor}.`;
   if (pullsAtInsert(assessment.seat.kind)) {

@@ -4,7 +4,7 @@ import type { Joint } from '../../core/joint/joint.ts';
 import { admit } from '../../core/joint/stop.ts';
 import { lengthCurve } from '../../core/recommend/length-curve.ts';
 import type { Recommendation } from '../../core/recommend/recommendation.ts';
-import { lengthNumber } from '../../wording/amount.ts';
+import { decimalText } from '../../wording/amount.ts';
 import { STANDINGS } from '../../wording/standing.ts';
 import styles from './charts.module.css';
 import { LengthPanel } from './length-panel.tsx';
@@ -59,7 +59,7 @@ export default function LengthCharts({ joint, drawer, recommendation, chosenInse
         {panels.map((panel) => (
           <div key={panel.knurlDiameter} style={{ width: panelWidth }}>
             <p className={styles['title']}>
-              knurl ⌀ {lengthNumber(panel.knurlDiameter)} mm{panel.isChosen ? ', yours' : ''}
+              knurl ⌀ {decimalText(panel.knurlDiameter, 1)} mm{panel.isChosen ? ', yours' : ''}
             </p>
             <LengthPanel
               panel={panel}

@@ -1,3 +1,11 @@
+import { fromCore } from '../../core/units/convert.ts';
+import type { UnitSymbol } from '../../core/units/units.ts';
+import { valueText } from '../quantity/format.ts';
+
+/** Decimals that the ticks of a scale need, all alike: those of their step. */
+export const tickTexts = (ticks: readonly number[], unit: UnitSymbol): readonly string[] =>
+  ticks.map((tick) => valueText(tick, unit, { step: fromCore(ticks[1] ?? 1, unit) }));
+
 const STEPS = [1, 2, 5, 10];
 
 /** Round numbers from 0 to at least the greatest value, with at most so many steps. */

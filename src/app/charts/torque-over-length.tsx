@@ -1,9 +1,8 @@
 import { ComposedChart, Line, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
-import { torqueNumber } from '../../wording/amount.ts';
 import styles from './charts.module.css';
 import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
 import type { Panel } from './length-series.ts';
-import { niceTicks } from './nice-ticks.ts';
+import { niceTicks, tickTexts } from './nice-ticks.ts';
 import { slopeLabel } from './slope-label.ts';
 
 export interface TorqueOverLengthProps {
@@ -24,6 +23,7 @@ export function TorqueOverLength({ panel, width, lengths }: TorqueOverLengthProp
     Math.max(...panel.points.flatMap(({ jackOutTorque, dial }) => [jackOutTorque, dial ?? 0])),
     TORQUE_STEPS,
   );
+  const texts = tickTexts(torques, 'N·m');
   const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
   const yDomain: [number, number] = [0, torques.at(-1) ?? 1];
   return (
@@ -42,7 +42,7 @@ export function TorqueOverLength({ panel, width, lengths }: TorqueOverLengthProp
           type="number"
           domain={yDomain}
           ticks={[...torques]}
-          tickFormatter={torqueNumber}
+          tickFormatter={(torque: number) => texts[torques.indexOf(torque)] ?? ''}
           width={52}
           {...AXIS}
         />

@@ -1,8 +1,8 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
 import type { UnitSymbol } from '../../../core/units/units.ts';
-import { forceNumber, forceText, percentText } from '../../../wording/amount.ts';
-import { nameOfMode } from '../../../wording/names.ts';
+import { forceNumber, forceText, percentText, torqueNumber } from '../../../wording/amount.ts';
+import { MODE_EVENTS } from '../../../wording/names.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { valueText } from '../../quantity/format.ts';
@@ -35,7 +35,7 @@ export function TorqueFigures({ assessment }: { readonly assessment: JointAssess
               {torque.kind === 'window' && <TorqueRow name="Dial" derived={torque.dial} isDial />}
               <TorqueRow name="Least: the joint stays closed" derived={torque.least} />
               <TorqueRow
-                name={`Most: ${nameOfMode(torque.limitedBy).toLowerCase()} beyond`}
+                name={`Most: ${MODE_EVENTS[torque.limitedBy]} beyond`}
                 derived={torque.most}
               />
               <DerivationSlot name="torque" columns={UNITS.length + 1} />
@@ -87,7 +87,7 @@ function TorqueRow({ name, derived, isDial }: TorqueRowProps) {
     <tr className={isDial ? styles['dialRow'] : undefined}>
       <th scope="row">{name}</th>
       {UNITS.map((unit, index) => {
-        const text = valueText(derived.value, unit, index === 0 ? { decimals: 2 } : DIGITS);
+        const text = index === 0 ? torqueNumber(derived.value) : valueText(derived.value, unit, DIGITS);
         return (
           <td key={unit} data-unit={unit}>
             {index === 0 ? (

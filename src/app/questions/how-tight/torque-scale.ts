@@ -1,5 +1,5 @@
 import { torqueNumber } from '../../../wording/amount.ts';
-import { niceTicks } from '../../charts/nice-ticks.ts';
+import { niceTicks, tickTexts } from '../../charts/nice-ticks.ts';
 import { type Label, labelAt, meet, rowsOf, thinned } from './scale-labels.ts';
 
 /** A torque that the scale names, N·mm. */
@@ -76,7 +76,12 @@ export function torqueScale(input: ScaleInput): ScaleLayout {
       label: { ...label, baseline: axis - ROWS_ABOVE_AXIS - row * ROW },
     })),
     ...(dial ? { dial: placed(dial, scale, { side: 'over', size: DIAL_SIZE, baseline: DIAL_SIZE }) } : {}),
-    settings: thinnedMarks(shown, scale, axis + SETTINGS_BELOW_AXIS, dial?.torque),
+    settings: thinnedMarks(
+      shown.map((torque) => ({ torque, text: torqueNumber(torque) })),
+      scale,
+      axis + SETTINGS_BELOW_AXIS,
+      dial?.torque,
+    ),
   };
 }
 
@@ -111,7 +116,9 @@ function ticksOf(torques: readonly number[], scale: Scale, baseline: number) {
   const text = { size: TICK_SIZE, baseline, within: scale.width };
   const unit = labelAt(UNIT, { ...text, x: scale.width, side: 'before' });
   const atEnd = { ...unit, left: scale.width - unit.width };
-  const ticks = thinnedMarks(torques, scale, baseline, 0);
+  const texts = tickTexts(torques, 'N·m');
+  const marks = torques.map((torque, index) => ({ torque, text: texts[index] ?? '' }));
+  const ticks = thinnedMarks(marks, scale, baseline, 0);
   return {
     unit: atEnd,
     ticks: ticks.map(({ label, ...tick }) =>
@@ -122,14 +129,12 @@ function ticksOf(torques: readonly number[], scale: Scale, baseline: number) {
 
 /** Marks on one line under the scale; those without room keep their mark and lose their figure. */
 function thinnedMarks(
-  torques: readonly number[],
+  given: readonly Mark[],
   scale: Scale,
   baseline: number,
   wanted: number | undefined,
 ): readonly PlacedMark[] {
-  const marks = torques.map((torque) =>
-    placed({ torque, text: torqueNumber(torque) }, scale, { side: 'over', size: TICK_SIZE, baseline }),
-  );
+  const marks = given.map((mark) => placed(mark, scale, { side: 'over', size: TICK_SIZE, baseline }));
   const first = marks.find(({ torque }) => torque === wanted)?.label;
   const kept = thinned(
     marks.map(({ label }) => label),
