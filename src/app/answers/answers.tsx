@@ -29,7 +29,7 @@ export function Answers() {
         aria-label="Questions and answers"
         data-stale={isStale || undefined}
       >
-        {isStale ? <StaleTag answering={staleness.answering} /> : null}
+        {isStale ? <StaleTag answering={staleness.answering} isAbove /> : null}
         <ol>
           {QUESTIONS.map(({ id, question }) => (
             <Answer key={id} id={id} question={question} isNow={now === id}>

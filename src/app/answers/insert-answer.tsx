@@ -31,7 +31,7 @@ export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerPr
           text={
             <>
               <span className={styles.prefix}>{designation}</span>
-              {sizeOfInsert(assessment.dimensions)}
+              <span className={styles.size}>{sizeOfInsert(assessment.dimensions)}</span>
             </>
           }
           label={words}

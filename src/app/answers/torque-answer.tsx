@@ -79,7 +79,7 @@ function NoTorque({
       <Why>{reasonForTorque(assessment)}</Why>
       <Why>
         {opening === undefined
-          ? 'No single change opens a window: take load off the joint, or choose another seat.'
+          ? 'No single change opens a window: it takes several, such as less load and another seat.'
           : [opening, ...more].map(sentenceOfOpening).join(' Or: ')}
       </Why>
     </>

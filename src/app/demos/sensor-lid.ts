@@ -5,8 +5,7 @@ export const SENSOR_LID: JointDocument = {
   format: 'knurlwright-joint',
   version: 1,
   name: 'Sensor lid',
-  scenario:
-    'An aluminium lid, 3 mm, screwed with an M3 to a boss printed in PETG that carries a heat-set brass insert.',
+  scenario: 'A 3 mm aluminium lid, screwed with an M3 to a PETG boss that carries a heat-set brass insert.',
   joint: {
     clamped: { material: 'aluminium', thickness_mm: 3, clearanceHole_mm: 3.4 },
     gap_mm: 0,
@@ -39,7 +38,7 @@ export const SENSOR_LID: JointDocument = {
   caliper: { permissibleError_mm: 0.03 },
   drawer: [
     demoInsert('tall-five', 'M3', { knurl: [5.0], pilot: [4.24, 4.26, 4.25, 4.23, 4.27], length: [5.0] }, 40),
-    demoInsert('slim-long', 'M3', { knurl: [4.6, 4.61, 4.58], pilot: [4.0, 3.99], length: [5.7] }, 25),
+    demoInsert('slim-long', 'M3', { knurl: [4.6], pilot: [4.0, 3.99, 4.01, 4.0, 3.98], length: [5.7] }, 25),
     demoInsert('short-five', 'M3', { knurl: [5.0, 4.99], pilot: [4.25], length: [4.0, 4.02] }, 60),
     demoInsert('slim-short', 'M3', { knurl: [4.2], pilot: [3.72], length: [4.0] }, 12),
     demoInsert('low-three', 'M3', { knurl: [4.6], pilot: [4.0], length: [3.0] }, 100),

@@ -6,6 +6,8 @@ import { StaleFrame } from '../shell/stale-frame.tsx';
 import type { Shown } from '../state/findings.ts';
 import { useFindings, useSheet } from '../state/sheet-context.ts';
 import { DrawingKey } from './drawing-key.tsx';
+import { GivenLoads } from './given/given-loads.tsx';
+import { GivenTool } from './given/given-tool.tsx';
 import { InsertMeasured } from './insert-measured.tsx';
 import styles from './joint-panel.module.css';
 import { SeatChoice, SeatReason } from './seat-choice.tsx';
@@ -46,9 +48,17 @@ function Drawn({ shown }: { readonly shown: Shown }) {
         <DerivationSlot name={DRAWING_SLOT} />
         <DrawingKey />
       </div>
-      <PanelBoundary name="The insert, as measured">
-        <InsertMeasured shown={shown} index={index} />
-      </PanelBoundary>
+      <div className={styles.beside}>
+        <PanelBoundary name="The insert, as measured">
+          <InsertMeasured shown={shown} index={index} />
+        </PanelBoundary>
+        <PanelBoundary name="The loads">
+          <div className={styles.loads}>
+            <GivenLoads />
+            <GivenTool />
+          </div>
+        </PanelBoundary>
+      </div>
     </>
   );
 }

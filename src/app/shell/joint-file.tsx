@@ -3,6 +3,7 @@ import { lineOfRefusal } from '../../wording/refusals.ts';
 import { documentFileName, documentText, saveText } from '../state/document-file.ts';
 import { readDocumentText } from '../state/kept-joint.ts';
 import { useSheet } from '../state/sheet-context.ts';
+import styles from './joint-file.module.css';
 import { useSay } from './say.ts';
 
 /** Refusals of one file that are read out; more would only repeat them. */
@@ -32,10 +33,10 @@ export function JointFile() {
     }
   };
   return (
-    <>
+    <span className={styles.file}>
       <button type="button" className="go" disabled={reading} onClick={() => input.current?.click()}>
         Open a joint…
-      </button>{' '}
+      </button>
       <button
         type="button"
         className="go"
@@ -55,6 +56,6 @@ export function JointFile() {
           event.target.value = '';
         }}
       />
-    </>
+    </span>
   );
 }

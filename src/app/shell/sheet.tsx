@@ -9,6 +9,7 @@ import { WhichInsert } from '../questions/which-insert/which-insert.tsx';
 import type { Shown } from '../state/findings.ts';
 import { useFindings, useSheet } from '../state/sheet-context.ts';
 import { PanelBoundary } from './panel-boundary.tsx';
+import styles from './sheet.module.css';
 import { StaleFrame } from './stale-frame.tsx';
 
 /** The body of the sheet: the joint, what is given, the questions in their order. */
@@ -17,7 +18,7 @@ export function Sheet() {
   return (
     <main id="sheet" tabIndex={-1}>
       <JointPanel />
-      <Given />
+      <Given isDrawn={shown !== undefined} />
       {shown ? <Ranking shown={shown} /> : null}
       <PanelBoundary name="The drawer">
         <Drawer />
@@ -67,7 +68,9 @@ function Questions({ shown }: { readonly shown: Shown }) {
         </StaleFrame>
       </PanelBoundary>
       <PanelBoundary name="What to know">
-        <Notices notices={assessment.notices} />
+        <div className={styles.notices}>
+          <Notices notices={assessment.notices} />
+        </div>
       </PanelBoundary>
     </>
   );

@@ -19,6 +19,15 @@ export function StaleFrame({ of, children }: StaleFrameProps) {
   );
 }
 
-export function StaleTag({ answering }: { readonly answering: string }) {
-  return <p className={styles.tag}>Stale: answers the last valid joint, {answering}</p>;
+interface StaleTagProps {
+  readonly answering: string;
+  readonly isAbove?: boolean;
+}
+
+export function StaleTag({ answering, isAbove = false }: StaleTagProps) {
+  return (
+    <p className={isAbove ? `${styles.tag} ${styles.above}` : styles.tag}>
+      Stale: answers the last valid joint, {answering}
+    </p>
+  );
 }

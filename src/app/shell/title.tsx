@@ -32,7 +32,8 @@ export function Title() {
           onTake={(scenario) => edit('scenario', { path: 'scenario', value: scenario })}
         />
         <p className={styles.others}>
-          <OtherJoints /> <JointFile />
+          <OtherJoints />
+          <JointFile />
         </p>
       </div>
     </div>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { countWord } from '../../../wording/amount.ts';
+import { capitalised, countWord } from '../../../wording/amount.ts';
 import { QuestionSection } from '../../questions/question-section.tsx';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
 import styles from './drawer.module.css';
@@ -22,7 +22,7 @@ export function Drawer() {
     <QuestionSection
       id="drawer"
       question="The drawer"
-      aside={`${drawer.length === 1 ? 'One insert' : `${countWord(drawer.length)} inserts`} at hand. Measure each with the caliper, more than once if you can: the readings show how far they can be trusted.`}
+      aside={`${drawer.length === 1 ? 'One insert' : `${capitalised(countWord(drawer.length))} inserts`} at hand. Measure each with the caliper, more than once if you can: the readings show how far they can be trusted.`}
     >
       <ul className={styles.drawer} key={sheet.epoch}>
         {drawer.map((record, index) => (

@@ -8,25 +8,29 @@ import { GivenScrew } from './given-screw.tsx';
 import { GivenSetting } from './given-setting.tsx';
 import { GivenTool } from './given-tool.tsx';
 
-/** Every input of the joint, the drawer apart. */
-export function Given() {
+/** Every input of the joint, the drawer apart; loads and tool stand beside the drawing while there is one. */
+export function Given({ isDrawn }: { readonly isDrawn: boolean }) {
   return (
     <section className={styles.given} id="given" aria-labelledby="given-heading">
       <h2 id="given-heading">Given</h2>
       <PanelBoundary name="The list of inputs">
         <div className={styles.columns}>
-          <div>
-            <GivenLoads />
-            <GivenTool />
-            <GivenFactors />
-          </div>
+          {isDrawn ? null : (
+            <div>
+              <GivenLoads />
+              <GivenTool />
+            </div>
+          )}
           <div>
             <GivenHost />
           </div>
           <div>
             <GivenClamped />
-            <GivenScrew />
             <GivenSetting />
+          </div>
+          <div>
+            <GivenScrew />
+            <GivenFactors />
           </div>
         </div>
       </PanelBoundary>
