@@ -63,7 +63,7 @@ export function InsertPortrait({ insert, controls = {}, knurledLengthRemark }: I
           }}
         >
           <span className={styles.name}>{docs[key].name}</span>
-          {controls[key] ?? <span className={styles.plain}>{text(key)}</span>}
+          {controls[key] ?? <span className={styles.value}>{text(key)}</span>}
           {key === 'knurled-length' && knurledLengthRemark !== undefined ? (
             <span className={styles.remark}>{knurledLengthRemark}</span>
           ) : null}

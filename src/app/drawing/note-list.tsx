@@ -1,6 +1,6 @@
 import { type DimensionId, dimensionDocs } from './dimension-ids.ts';
 import styles from './drawing.module.css';
-import { plainValue } from './plain-value.ts';
+import { plainNumber, valueSign } from './plain-value.ts';
 import type { SectionInput } from './section-input.ts';
 import type { SectionLayout } from './section-layout.ts';
 import { type Controls, type Details, Pieces } from './section-overlays.tsx';
@@ -42,7 +42,8 @@ export function NoteList({ layout, input, controls, details }: NoteListProps) {
         <li key={id} data-dimension={id}>
           <i />
           <span>
-            {listedNames[id] ?? dimensionDocs[id].name} {controls[id] ?? plainValue(input, id)}
+            {listedNames[id] ?? dimensionDocs[id].name} {valueSign(id)}
+            {controls[id] ?? plainNumber(input, id)}
           </span>
         </li>
       ))}

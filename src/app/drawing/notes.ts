@@ -145,7 +145,7 @@ function wallNote({ host, hole }: SectionInput, { levels }: SectionGeometry): No
       : [value('wall-count'), ' walls of ', value('line-width')],
     detail: host.wallMeasured
       ? ['layers of ', value('layer-height')]
-      : ['together ', value('wall'), ', layers of ', value('layer-height')],
+      : ['in all ', value('wall'), ', layers ', value('layer-height')],
     anchor: point(hole.borePrinted / 2 + 0.6 * host.wallThickness, top + (bottom - top) * 0.76),
   };
 }

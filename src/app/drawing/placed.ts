@@ -1,6 +1,7 @@
 import type { DimensionId } from './dimension-ids.ts';
 import type { Arrangement } from './label-size.ts';
-import type { Point } from './points.ts';
+import type { Span } from './levels.ts';
+import { type Point, point } from './points.ts';
 
 /** A value in its place; px of the sheet. */
 export interface PlacedLabel {
@@ -59,26 +60,33 @@ function covering(one: PlainLine, other: PlainLine): PlainLine {
 }
 
 /** Room kept between two values, px. */
-const CLEAR = 3;
+const CLEAR = 2;
 /** Way of one try up or down along the dimension line, px. */
 const TRY = 4;
 
-/** The same value, moved up or down its dimension line as little as needed to keep clear of others. */
-export function freeOf(label: PlacedLabel, others: readonly PlacedLabel[], height: number): PlacedLabel {
-  const room = height / TRY;
-  const ways = Array.from(
-    { length: 2 * room },
-    (_, index) => Math.ceil(index / 2) * (index % 2 === 0 ? -TRY : TRY),
+/**
+ * The same value, moved up or down its dimension line as little as needed to keep clear of others: inside the
+ * first of the spans where there is such a place.
+ */
+export function freeOf(
+  label: PlacedLabel,
+  others: readonly PlacedLabel[],
+  spans: readonly Span[],
+): PlacedLabel {
+  const half = label.height / 2;
+  const free = spans.flatMap(({ top, bottom }) =>
+    ways(bottom - top)
+      .map((way) => ({ ...label, middle: point(label.middle.x, label.middle.y + way) }))
+      .filter(({ middle }) => middle.y - half >= top && middle.y + half <= bottom)
+      .filter((moved) => others.every((other) => !touches(moved, other))),
   );
-  const moved = ways
-    .map((way) => ({ ...label, middle: { x: label.middle.x, y: label.middle.y + way } }))
-    .find(
-      (each) =>
-        each.middle.y - each.height / 2 >= 0 &&
-        each.middle.y + each.height / 2 <= height &&
-        others.every((other) => !touches(each, other)),
-    );
-  return moved ?? label;
+  return free[0] ?? label;
+}
+
+/** No way, then a little up and down, then more. */
+function ways(length: number): readonly number[] {
+  const steps = Math.ceil(length / TRY);
+  return [0, ...Array.from({ length: steps }, (_, index) => [-(index + 1) * TRY, (index + 1) * TRY]).flat()];
 }
 
 function touches(one: PlacedLabel, other: PlacedLabel): boolean {

@@ -39,8 +39,6 @@ function wellLength(input: SectionInput): number {
   return well.bottom - well.top;
 }
 
-const diameters: readonly DimensionId[] = ['bore-printed', 'bore-drawn', 'boss-least', 'boss-diameter'];
-
 /** The digits of its doc; one more where a length needs it, none for a volume that is known to a tenth only. */
 export function plainNumber(input: SectionInput, id: DimensionId): string {
   const value = dimensionValue(input, id);
@@ -51,6 +49,13 @@ export function plainNumber(input: SectionInput, id: DimensionId): string {
   return value.toFixed(2).replace(/0$/, '');
 }
 
+const diameters: readonly DimensionId[] = ['bore-printed', 'bore-drawn', 'boss-least', 'boss-diameter'];
+
+/** The sign that stands before a value, with or without a control. */
+export function valueSign(id: DimensionId): string {
+  return diameters.includes(id) ? '⌀ ' : '';
+}
+
 export function plainValue(input: SectionInput, id: DimensionId): string {
-  return diameters.includes(id) ? `⌀ ${plainNumber(input, id)}` : plainNumber(input, id);
+  return valueSign(id) + plainNumber(input, id);
 }

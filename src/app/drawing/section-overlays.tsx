@@ -5,7 +5,7 @@ import { labelName } from './label-size.ts';
 import type { PlacedNote } from './note-layout.ts';
 import type { NotePiece } from './notes.ts';
 import type { PlacedLabel } from './placed.ts';
-import { plainNumber, plainValue } from './plain-value.ts';
+import { plainNumber, valueSign } from './plain-value.ts';
 import type { SectionInput } from './section-input.ts';
 import type { Variant } from './view.ts';
 
@@ -39,7 +39,10 @@ export function LabelOverlay({ label, input, control, variant, sheet }: LabelOve
       style={{ left: percent(middle.x, sheet.width), top: percent(middle.y, sheet.height) }}
     >
       {name ? <span className={styles.name}>{name}</span> : null}
-      {control ?? <span className={styles.plain}>{plainValue(input, id)}</span>}
+      <span className={styles.value}>
+        {valueSign(id)}
+        {control ?? plainNumber(input, id)}
+      </span>
     </div>
   );
 }

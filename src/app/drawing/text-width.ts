@@ -10,7 +10,7 @@ export interface Type {
 
 /** Width of a text in the narrow face, px, an estimate on the wide side. */
 export function textWidth(text: string, { size, isBold }: Type): number {
-  const em = [...text].reduce((sum, sign) => sum + signWidth(sign), 0);
+  const em = Array.from(text).reduce((sum, sign) => sum + signWidth(sign), 0);
   return em * size * (isBold ? BOLD : 1);
 }
 

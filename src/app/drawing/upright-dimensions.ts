@@ -23,7 +23,7 @@ import {
 import { sheets, type View } from './view.ts';
 
 /** From one column of dimension lines to the next, and from the chain to the drawing, px. */
-const PITCH = { wide: 58, narrow: 49 };
+const PITCH = { wide: 60, narrow: 49 };
 const CHAIN_FROM_WINDOW = { wide: 56, narrow: 31 };
 const LABEL_GAP = 3;
 
@@ -113,7 +113,7 @@ function placeColumns(
       arrangement: 'block',
       isMain: mainDimensions.includes(each.id),
     };
-    labels.push(freeOf(label, [...placed, ...labels], height));
+    labels.push(freeOf(label, [...placed, ...labels], [each.span, { top: 0, bottom: height }]));
   }
   return labels;
 }

@@ -5,6 +5,7 @@ import { type SectionLayout, sectionLayout } from '../../../src/app/drawing/sect
 import type { Variant } from '../../../src/app/drawing/view.ts';
 import { section, sectionGrid } from './section-inputs.ts';
 
+const wide = { variant: 'wide', withSkinNote: false } as const;
 const variants: readonly Variant[] = ['wide', 'narrow'];
 const cases = sectionGrid().flatMap(([name, input]) =>
   variants.map(
@@ -153,18 +154,26 @@ describe('sectionLayout', () => {
   });
 
   test('puts arrows outside where less than 26 px lie between extension lines at the end of a chain', () => {
-    const floorLine = (thickness: number, floor: number) => {
-      const [upright] = sectionLayout(section({ host: { thickness, floor } }), {
-        variant: 'wide',
-        withSkinNote: false,
-      }).dimensions;
-      return upright?.lines.find(
-        ({ from, to }) =>
-          Math.abs(to.y - from.y) > 0 &&
-          to.y === Math.max(...(upright?.lines ?? []).map((line) => line.to.y)),
-      );
+    const arrowAtFoot = (thickness: number, floor: number) => {
+      const layout = sectionLayout(section({ host: { thickness, floor } }), wide);
+      const lines = layout.dimensions[0]?.lines ?? [];
+      const chain = layout.labels.find(({ id }) => id === 'clamped-thickness')?.middle.x;
+      const inChain = lines.filter(({ from }) => from.x === chain);
+      return inChain.toSorted((a, b) => b.to.y - a.to.y)[0]?.toArrow;
     };
-    expect(floorLine(7.5, 0.3)?.toArrow).toBe('outside');
-    expect(floorLine(11.3, 4.1)?.toArrow).toBe('inside');
+    expect(arrowAtFoot(7.5, 0.3)).toBe('outside');
+    expect(arrowAtFoot(11.3, 4.1)).toBe('inside');
+  });
+
+  test('moves a value that is in the way of another along its own dimension line', () => {
+    const layout = sectionLayout(
+      section({ clamped: { thickness: 23 }, host: { thickness: 61, floor: 53.8 } }),
+      wide,
+    );
+    const hole = layout.labels.find(({ id }) => id === 'hole-depth');
+    const line = layout.dimensions[0]?.lines.find(({ from }) => from.x === hole?.middle.x);
+    const half = (hole?.height ?? Number.NaN) / 2;
+    expect((hole?.middle.y ?? Number.NaN) - half).toBeGreaterThanOrEqual(line?.from.y ?? Number.NaN);
+    expect((hole?.middle.y ?? Number.NaN) + half).toBeLessThanOrEqual(line?.to.y ?? Number.NaN);
   });
 });
