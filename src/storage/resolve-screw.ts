@@ -50,6 +50,12 @@ export function resolveScrew(given: GivenJoint, catalogue: Catalogue, faults: Fa
     faults.add('joint.screw.washer', 'no-such-washer', { thread: thread.designation });
     return undefined;
   }
+  if (screw.washer === 'plain' && head.shape === 'countersunk') {
+    faults.add('joint.screw.washer', 'no-such-washer', {
+      thread: `${thread.designation} under ${head.standard}`,
+    });
+    return undefined;
+  }
   const lengths = catalogue.screwLengths.find((row) => row.thread === thread.id)?.lengths ?? [];
   const clearance = given.clamped.clearanceHole_mm;
   if (clearance <= thread.nominalDiameter) {

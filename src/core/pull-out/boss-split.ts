@@ -1,6 +1,7 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
 import type { ModeRule, Situation } from './situation.ts';
+import { hoopPerPressure, pressFitPressureOf } from './thick-ring.ts';
 import { plugDiameter } from './wall-plug.ts';
 
 /** Knurl diameters beyond which more plastic round the insert adds less than a tenth to its hoop strength. */
@@ -45,10 +46,6 @@ export function ringDiameter(situation: Situation): Derived {
   };
 }
 
-/** Hoop stress over inner pressure at the bore of a thick ring (Lamé), [-]. */
-const hoopPerPressure = (outer: number, inner: number): number =>
-  (outer ** 2 + inner ** 2) / (outer ** 2 - inner ** 2);
-
 /**
  * Hoop stress that a cold-driven knurl would set up in an elastic ring.
  *
@@ -65,11 +62,17 @@ export function coldSettingHoopStress(situation: Situation): Derived {
   const ring = ringDiameter(situation);
   const knurl = situation.insert.knurlDiameter.estimate;
   const { modulusInPlane, poissonRatio } = situation.material;
-  const kappa = hoopPerPressure(Math.max(ring.value, knurl.value * (1 + Number.EPSILON * 8)), knurl.value);
-  const strain = (SPREADING_SHARE * situation.bite.value) / (knurl.value / 2);
+  // A ring no wider than the knurl is the limit of a thin one: σ = E · (z/2)/(Dk/2).
+  const outerDiameter = Math.max(ring.value, knurl.value * (1 + Number.EPSILON * 8));
+  const kappa = hoopPerPressure(outerDiameter, knurl.value);
+  const pressure = pressFitPressureOf({
+    diametralInterference: 2 * SPREADING_SHARE * situation.bite.value,
+    diameter: knurl.value,
+    ring: { outerDiameter, modulus: modulusInPlane.value, poissonRatio: poissonRatio.value },
+  });
   return {
     symbol: 'σ_set',
-    value: (modulusInPlane.value * strain * kappa) / (kappa + poissonRatio.value),
+    value: kappa * pressure,
     unit: 'MPa',
     formula: 'E · (z/2)/(D_k/2) · κ/(κ + ν)',
     entries: [

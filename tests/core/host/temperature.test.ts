@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { PrintedMaterial } from '../../../src/core/host/material.ts';
+import { greatestServiceTemperature, strengthLeft } from '../../../src/core/host/temperature.ts';
+import { HOST_MATERIALS, PC, PETG, PLA } from '../../../src/data/host-materials.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+
+const PRINTED: readonly PrintedMaterial[] = HOST_MATERIALS.filter((row) => row.melts);
+const anyPolymer = fc.constantFrom(...PRINTED);
+
+describe('strengthLeft', () => {
+  test('of PETG at 45 °C is 0.614 (hand calculation: (80 − 45)/(80 − 23))', () => {
+    expectPublished(strengthLeft(PETG, 45).value, '0.614');
+  });
+  test('takes the lower of line and remembered ratio: PLA at 50 °C (hand calculation: 10/37 below 0.45)', () => {
+    expectPublished(strengthLeft(PLA, 50).value, '0.270');
+  });
+  test('follows the remembered ratios where they are lower: PC at 30 °C (hand calculation: 1 − 0.07 · 7/17)', () => {
+    // The line gives (147 − 30)/124 = 0.944.
+    expectPublished(strengthLeft(PC, 30).value, '0.944');
+    expectPublished(strengthLeft(PC, 60).value, '0.702');
+  });
+  test('joins remembered ratios by straight lines (hand calculation, invented ratios)', () => {
+    const ratio = (temperature: number, value: number) =>
+      ({ temperature, ratio: { value, provenance: 'from-memory' } }) as const;
+    const flat = { ...PC, strengthRatios: [ratio(43, 0.6), ratio(63, 0.5)] };
+    expectPublished(strengthLeft(flat, 33).value, '0.8');
+    expectPublished(strengthLeft(flat, 48).value, '0.575');
+    expectPublished(strengthLeft(flat, 71).value, '0.5');
+  });
+  test('is 1 at 23 °C and below, for every material', () => {
+    for (const material of PRINTED) {
+      expect(strengthLeft(material, 23).value).toBe(1);
+      expect(strengthLeft(material, -40).value).toBe(1);
+    }
+  });
+  test('falls with temperature, never to 0 where the door still answers', () => {
+    fc.assert(
+      fc.property(anyPolymer, fc.double({ min: -40, max: 1, noNaN: true }), (material, below) => {
+        const warm = greatestServiceTemperature(material);
+        const cooler = warm + Math.min(below, 0);
+        expect(strengthLeft(material, warm).value).toBeGreaterThan(0);
+        expect(strengthLeft(material, cooler).value).toBeGreaterThanOrEqual(
+          strengthLeft(material, warm).value,
+        );
+      }),
+    );
+  });
+  test('has no step at 23 °C nor at a remembered temperature', () => {
+    for (const material of PRINTED) {
+      for (const at of [23, ...material.strengthRatios.map(({ temperature }) => temperature)]) {
+        if (at > greatestServiceTemperature(material)) continue;
+        expectRelative(
+          strengthLeft(material, at - 1e-9).value,
+          strengthLeft(material, at + 1e-9).value,
+          1e-8,
+        );
+      }
+    }
+  });
+  test('shows both estimates', () => {
+    expect(strengthLeft(PLA, 40).entries).toEqual([
+      { symbol: 'T_s', value: 60, unit: '°C' },
+      { symbol: 'T', value: 40, unit: '°C' },
+      { symbol: 'r_T', value: 0.75, unit: '-' },
+    ]);
+  });
+});
+
+describe('greatestServiceTemperature', () => {
+  test('lies 10 K below softening: 50 °C for PLA that softens at 60 °C', () => {
+    expect(greatestServiceTemperature(PLA)).toBe(50);
+    expect(greatestServiceTemperature(PC)).toBe(137);
+  });
+});

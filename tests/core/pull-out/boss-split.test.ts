@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import {
+  bossSplit,
+  bossSplitForce,
+  coldSettingHoopStress,
+  lockedInShare,
+  ringDiameter,
+} from '../../../src/core/pull-out/boss-split.ts';
+import { PETG } from '../../../src/data/host-materials.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+import { situationOfNumbers } from '../../support/situations.ts';
+
+describe('ringDiameter', () => {
+  test('counts infill beyond the walls by its density (hand calculation: 6.7 + 0.37 · (11.3 − 6.7))', () => {
+    expectPublished(ringDiameter(situationOfNumbers({ wall: 1.2, boss: 11.3 })).value, '8.402');
+  });
+  test('is the boss filled by its walls, and three knurls at most', () => {
+    expect(ringDiameter(situationOfNumbers({ wall: 3.1, boss: 9.7 })).value).toBe(9.7);
+    expect(ringDiameter(situationOfNumbers({ wall: 7.1 })).value).toBe(15);
+    expectRelative(ringDiameter(situationOfNumbers({ density: 1, boss: 31 })).value, 15);
+  });
+});
+
+describe('coldSettingHoopStress', () => {
+  test('of Dk 5, Do 8.8, bite 0.35 mm (hand calculation by Lamé with the modulus of PETG)', () => {
+    // κ = (77.44 + 25)/(77.44 − 25) = 1.9535; σ = E · 0.35/5 · κ/(κ + ν)
+    const { modulusInPlane: E, poissonRatio: nu } = PETG;
+    const expected = E.value * 0.07 * (1.9535 / (1.9535 + nu.value));
+    const situation = situationOfNumbers({ wall: 2.25, boss: 8.8, setting: 'hammered' });
+    expectRelative(coldSettingHoopStress(situation).value, expected, 1e-4);
+  });
+  test('goes to the stress of a thin ring, E · z/Dk, where no wall stands round the knurl', () => {
+    const situation = situationOfNumbers({ wall: 0.21, density: 0, boss: 9.3 });
+    expectRelative(coldSettingHoopStress(situation).value, PETG.modulusInPlane.value * 0.07, 1e-9);
+  });
+});
+
+describe('lockedInShare', () => {
+  test('of a heat-set insert is 0: it melted in', () => {
+    expect(lockedInShare(situationOfNumbers())).toMatchObject({ value: 0, formula: '0, melted in' });
+  });
+  test('of a cold-set one at its strength is what creep leaves', () => {
+    const driven = situationOfNumbers({ setting: 'cold-pressed', strengths: { hoop: 31 } });
+    expect(coldSettingHoopStress(driven).value).toBeGreaterThan(31);
+    expectRelative(lockedInShare(driven).value, PETG.creepRatio1000h.value);
+  });
+  test('is less below the strength, in proportion', () => {
+    const stress = coldSettingHoopStress(situationOfNumbers({ setting: 'hammered' })).value;
+    const strong = situationOfNumbers({ setting: 'hammered', strengths: { hoop: 4 * stress } });
+    expectRelative(lockedInShare(strong).value, PETG.creepRatio1000h.value / 4);
+  });
+});
+
+describe('bossSplitForce', () => {
+  test('of σh 43 MPa, Dk 5, Lk 3.6, Do 8.8 mm is 1245 N (hand calculation: 43/1.9535 · 56.55)', () => {
+    expectPublished(bossSplitForce(situationOfNumbers({ wall: 2.25, boss: 8.8 })).value, '1245');
+  });
+  test('is less for a hammered insert by what stays locked in', () => {
+    const numbers = { wall: 2.25, boss: 8.8 };
+    const hot = bossSplitForce(situationOfNumbers(numbers)).value;
+    const cold = situationOfNumbers({ ...numbers, setting: 'hammered' });
+    expectRelative(bossSplitForce(cold).value, (1 - lockedInShare(cold).value) * hot);
+    expect(lockedInShare(cold).value).toBeGreaterThan(0.2);
+  });
+  test('grows with the ring towards the full hoop strength, and is 0 without one', () => {
+    const force = (wall: number) => bossSplitForce(situationOfNumbers({ wall, density: 0 })).value;
+    expect(force(0.21)).toBe(0);
+    expect(force(1.3)).toBeGreaterThan(force(0.9));
+    expect(force(4.9)).toBeLessThan(43 * Math.PI * 5 * 3.6);
+  });
+});
+
+describe('bossSplit', () => {
+  test('is loaded by the pull under a part on the insert, by the clamp force elsewhere, not from the far side', () => {
+    expect((['on-insert', 'on-plastic', 'over-gap', 'far-side'] as const).map(bossSplit.path)).toEqual([
+      'pull',
+      'clamp',
+      'clamp',
+      'none',
+    ]);
+  });
+});

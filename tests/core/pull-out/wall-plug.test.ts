@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import { plugDiameter, wallPlug, wallPlugForce } from '../../../src/core/pull-out/wall-plug.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+import { situationOfNumbers } from '../../support/situations.ts';
+
+describe('plugDiameter', () => {
+  test('of a bore of 4.3 with walls of 1.93 mm is 8.16 mm (hand calculation)', () => {
+    expectRelative(plugDiameter(situationOfNumbers({ wall: 1.93 })).value, 8.16);
+  });
+  test('is the knurl where the walls do not reach it', () => {
+    expect(plugDiameter(situationOfNumbers({ wall: 0.33 })).value).toBe(5);
+    expectRelative(plugDiameter(situationOfNumbers({ wall: 0.37 })).value, 5.04);
+  });
+});
+
+describe('wallPlugForce', () => {
+  const numbers = { wall: 1.93, depth: 6.7, density: 0.37, topSkin: 0.9 };
+  test('adds skin, infill and the torn end (hand calculation)', () => {
+    // φ = 0.2355; sides 13.7 · π · 8.16 · (0.2355 · 5.8 + 0.9) = 351.2 · 2.266 = 795.9 N
+    // end 29 · π/4 · (66.59 − 18.49) = 29 · 37.77 = 1095.5 N
+    expectPublished(wallPlugForce(situationOfNumbers(numbers)).value / 10, '189');
+    expectRelative(wallPlugForce(situationOfNumbers(numbers)).value, 1891.4, 2e-4);
+  });
+  test('without infill hangs on the skin and the end alone', () => {
+    // 351.2 · 0.9 + 1095.5
+    expectRelative(wallPlugForce(situationOfNumbers({ ...numbers, density: 0 })).value, 1411.6, 2e-4);
+  });
+  test('of a solid shears all its side, whatever part of it is skin', () => {
+    const solid = (topSkin: number) =>
+      wallPlugForce(situationOfNumbers({ ...numbers, density: 1, topSkin })).value;
+    expectRelative(solid(0.9), solid(3.1));
+  });
+  test('takes a skin thicker than the hole for a solid', () => {
+    const deepSkin = wallPlugForce(situationOfNumbers({ ...numbers, topSkin: 9.1 })).value;
+    expectRelative(deepSkin, wallPlugForce(situationOfNumbers({ ...numbers, density: 1 })).value);
+  });
+  test('grows with depth, density and wall', () => {
+    const force = (changes: object) => wallPlugForce(situationOfNumbers({ ...numbers, ...changes })).value;
+    expect(force({ depth: 7.9 })).toBeGreaterThan(force({}));
+    expect(force({ density: 0.6 })).toBeGreaterThan(force({}));
+    expect(force({ wall: 2.31 })).toBeGreaterThan(force({}));
+  });
+});
+
+describe('wallPlug', () => {
+  test('is not there where the walls fill a free boss', () => {
+    expect(wallPlug.capacity(situationOfNumbers({ wall: 1.93, boss: 8.1 }))).toBeUndefined();
+    expect(wallPlug.capacity(situationOfNumbers({ wall: 1.93, boss: 8.3 }))).toBeDefined();
+  });
+  test('is held down by a part on the face: only a gap lets the clamp force lift it', () => {
+    expect((['on-insert', 'on-plastic', 'over-gap', 'far-side'] as const).map(wallPlug.path)).toEqual([
+      'pull',
+      'pull',
+      'clamp',
+      'none',
+    ]);
+  });
+});
