@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
 import type { Derived, Entry } from '../../core/sources/derived.ts';
 import { capitalised, derivedText } from '../../wording/amount.ts';
 import { sourceWords, standingOf } from '../../wording/standing.ts';
@@ -53,51 +53,73 @@ function Entries({ derived }: { readonly derived: Derived }) {
 
 /** A value put in; one that was computed opens its own derivation beneath itself. */
 function EntryRow({ entry, within }: { readonly entry: Entry; readonly within: Derived }) {
-  const id = useId();
-  const button = useRef<HTMLButtonElement>(null);
-  const [open, setOpen] = useState(false);
-  const meaning = meaningOfEntry(entry, within);
-  const text = derivedText(entry);
   return (
     <div className={styles['entry']}>
       <dt>
         <span className={styles['symbol']}>
           <Formula text={entry.symbol} />
         </span>
-        <span>{meaning}</span>
+        <span>{meaningOfEntry(entry, within)}</span>
       </dt>
       <dd>
         {entry.from === undefined ? (
-          text
+          derivedText(entry)
         ) : (
-          <button
-            ref={button}
-            type="button"
-            className={`${styles['value']} ${styles['ruled']}`}
-            aria-expanded={open}
-            aria-controls={open ? id : undefined}
-            aria-label={`${capitalised(meaning)}, ${text}, open derivation`}
-            onClick={() => setOpen(!open)}
-          >
-            {text}
-          </button>
-        )}
-        {open && entry.from !== undefined && (
-          // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes what stands within, wherever the focus is
-          <div
-            id={id}
-            className={styles['nested']}
-            onKeyDown={(event) => {
-              if (event.key !== 'Escape') return;
-              event.stopPropagation();
-              setOpen(false);
-              button.current?.focus();
-            }}
-          >
-            <DerivationStep derived={entry.from} within={within.symbol} />
-          </div>
+          <NestedValue entry={entry} from={entry.from} within={within} />
         )}
       </dd>
     </div>
+  );
+}
+
+interface NestedValueProps {
+  readonly entry: Entry;
+  readonly from: Derived;
+  readonly within: Derived;
+}
+
+function NestedValue({ entry, from, within }: NestedValueProps) {
+  const id = useId();
+  const button = useRef<HTMLButtonElement>(null);
+  const nested = useRef<HTMLElement>(null);
+  const [open, setOpen] = useState(false);
+  useEffect(() => {
+    if (open) nested.current?.focus();
+  }, [open]);
+  const text = derivedText(entry);
+  const name = `${capitalised(meaningOfEntry(entry, within))}, ${text}`;
+  const closeOnEscape = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape' || !open) return;
+    event.stopPropagation();
+    setOpen(false);
+    button.current?.focus();
+  };
+  return (
+    <>
+      <button
+        ref={button}
+        type="button"
+        className={`${styles['value']} ${styles['ruled']}`}
+        aria-expanded={open}
+        aria-controls={open ? id : undefined}
+        aria-label={`${name}, open derivation`}
+        onClick={() => setOpen(!open)}
+        onKeyDown={closeOnEscape}
+      >
+        {text}
+      </button>
+      {open && (
+        <section
+          ref={nested}
+          id={id}
+          className={styles['nested']}
+          aria-label={`Derivation: ${name}`}
+          tabIndex={-1}
+          onKeyDown={closeOnEscape}
+        >
+          <DerivationStep derived={from} within={within.symbol} />
+        </section>
+      )}
+    </>
   );
 }

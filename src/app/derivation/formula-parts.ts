@@ -5,7 +5,8 @@ export type FormulaPart =
   | { readonly kind: 'sign'; readonly text: string };
 
 /** A letter or word, perhaps with a subscript; or a caret with its exponent; or anything else, up to the next of these. */
-const PIECES = /(?<name>\p{L}+)(?:_(?<subscript>[\p{L}\p{N}]+))?|\^(?<exponent>[\d.]+|\p{L})|[^\p{L}^]+|\^/gu;
+const PIECES =
+  /(?<name>\p{L}+)(?:_(?<subscript>[\p{L}\p{Nd}]+))?|\^(?<exponent>[\d.]+|\p{L})|[^\p{L}^]+|\^/gu;
 const LATIN_LETTER = /^[A-Za-z]$/;
 const DIGIT_BEFORE = /\d$/;
 
@@ -25,7 +26,7 @@ export function formulaParts(formula: string): readonly FormulaPart[] {
   return parts;
 }
 
-const WORD = /[\p{L}\p{N}_]/u;
+const WORD = /[\p{L}\p{Nd}_]/u;
 
 /** The formula with the values in place of the symbols, names that have no value left as they are. */
 export function withValues(formula: string, values: ReadonlyMap<string, string>): string {

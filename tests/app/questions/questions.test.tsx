@@ -1,0 +1,134 @@
+// @vitest-environment jsdom
+import { render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import type { ReactNode } from 'react';
+import { describe, expect, test, vi } from 'vitest';
+import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
+import { HowTight } from '../../../src/app/questions/how-tight/how-tight.tsx';
+import { Limits } from '../../../src/app/questions/limits/limits.tsx';
+import { Notices } from '../../../src/app/questions/notices/notices.tsx';
+import { WhatHole } from '../../../src/app/questions/what-hole/what-hole.tsx';
+import { answerableJoint, assessed, type Changes } from '../../support/joints.ts';
+import { expectPublished } from '../../support/published.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
+
+const show = (content: ReactNode) => render(<DerivationsProvider>{content}</DerivationsProvider>);
+const given = (changes: Changes = {}) => ({ joint: answerableJoint(changes), assessment: assessed(changes) });
+
+describe('WhatHole', () => {
+  test('stands with the derivation of the drawn hole open', () => {
+    const { joint, assessment } = given();
+    show(<WhatHole joint={joint} assessment={assessment} />);
+    const region = screen.getByRole('region', { name: 'Derivation: hole to draw' });
+    expect(region.textContent).toContain(`hole to draw = ${assessment.hole.drawn.value.toFixed(2)}\u00a0mm`);
+    expect(region.textContent).toContain('bore as printed');
+    expect(region.textContent).toContain('printed bore less drawn hole');
+  });
+  test('says what goes on the drawing, each number with its way', async () => {
+    const { joint, assessment } = given();
+    show(<WhatHole joint={joint} assessment={assessment} />);
+    const table = screen.getByRole('table', { name: 'For the drawing' });
+    const rows = [
+      'Hole to draw',
+      'Bore as printed',
+      'Depth',
+      'Mouth',
+      'Boss, at least',
+      'Wall round the hole',
+      'Melt',
+      'Floor left',
+      'Bite of the knurl',
+    ];
+    for (const name of rows) {
+      const row = within(table).getByRole('row', { name: new RegExp(`^${name}`) });
+      expect(within(row).getAllByRole('button').length).toBeGreaterThan(0);
+    }
+    await userEvent.click(within(table).getByRole('button', { name: /^Hole depth/ }));
+    expect(within(table).getByRole('region').textContent).toContain('hole depth =');
+  });
+  test('says what a tenth of a millimetre does', () => {
+    const { joint, assessment } = given();
+    show(<WhatHole joint={joint} assessment={assessment} />);
+    const table = screen.getByRole('table', { name: 'If the bore comes out' });
+    const wider = within(table).getByRole('row', { name: /wider/ });
+    const expected = within(table).getByRole('row', { name: /as expected/ });
+    const shareIn = (row: HTMLElement) =>
+      Number.parseInt(within(row).getAllByRole('button')[1]?.textContent ?? '', 10);
+    expect(shareIn(wider)).toBeLessThan(shareIn(expected));
+  });
+  test('leaves the printer out where the slicer corrects holes', () => {
+    const { joint, assessment } = given({ holes: { compensation: 'in-slicer' } });
+    show(<WhatHole joint={joint} assessment={assessment} />);
+    const region = screen.getByRole('region', { name: 'Derivation: hole to draw' });
+    expect(region.textContent).not.toContain('printed bore less drawn hole');
+    expect(screen.getByText(/the slicer corrects the hole/)).toBeInTheDocument();
+  });
+});
+
+describe('HowTight', () => {
+  test('gives dial, least and most in four units', () => {
+    const { joint, assessment } = given();
+    if (assessment.torque.kind !== 'window') throw new Error('the usual joint has a window');
+    show(<HowTight joint={joint} assessment={assessment} />);
+    const dial = assessment.torque.dial.value;
+    const row = screen.getByRole('row', { name: /^Dial/ });
+    const cells = within(row)
+      .getAllByRole('cell')
+      .map(({ textContent }) => textContent);
+    expect(cells[0]).toBe((dial / 1000).toFixed(2));
+    expectPublished(dial / 10, cells[1] ?? '');
+    expectPublished(dial / 112.98482902761667, cells[2] ?? '');
+    expectPublished(dial / 98.0665, cells[3] ?? '');
+    expect(within(row).getByRole('button', { name: /open derivation/ })).toBeInTheDocument();
+  });
+  test('says where no torque fits, the two ends and what opens a window', () => {
+    const { joint, assessment } = given({ gap_mm: 1.4, loads: { pull_N: 210 } });
+    expect(assessment.torque.kind).toBe('refused');
+    show(<HowTight joint={joint} assessment={assessment} />);
+    expect(screen.getByRole('heading', { name: 'No torque fits' })).toBeInTheDocument();
+    expect(screen.getByText(/close the gap/)).toBeInTheDocument();
+    expect(screen.queryByRole('row', { name: /^Dial/ })).toBeNull();
+    expect(screen.getByRole('row', { name: /^Least/ })).toBeInTheDocument();
+  });
+  test('gives cautions only where the torque is felt', () => {
+    const byHand = given({ tool: { kind: 'hand' }, loads: { pull_N: 10, shear_N: 0 } });
+    const { unmount } = show(<HowTight {...byHand} />);
+    expect(screen.getByRole('heading', { name: 'By hand' })).toBeInTheDocument();
+    unmount();
+    show(<HowTight {...given()} />);
+    expect(screen.queryByRole('heading', { name: 'By hand' })).toBeNull();
+  });
+});
+
+describe('Limits', () => {
+  test('lists every limit once, one of them governs', async () => {
+    const { joint, assessment } = given();
+    show(<Limits joint={joint} assessment={assessment} />);
+    const table = screen.getByRole('table');
+    expect(within(table).getAllByRole('rowheader', { name: /./ }).length).toBeGreaterThan(
+      assessment.limits.length,
+    );
+    expect(within(table).getAllByText('governs')).toHaveLength(1);
+    await userEvent.click(within(table).getByRole('button', { name: /^Knurl shear, half hold/ }));
+    expect(within(table).getByRole('region').textContent).toContain('Fks = η · τ · π · Dk · Lk · kb');
+  });
+  test('says so where nothing loads a limit', () => {
+    const { joint, assessment } = given({ loads: { pull_N: 0, shear_N: 0 } });
+    show(<Limits joint={joint} assessment={assessment} />);
+    expect(screen.getAllByText('no load').length).toBeGreaterThan(0);
+  });
+});
+
+describe('Notices', () => {
+  test('are a list of sentences', () => {
+    const { assessment } = given();
+    render(<Notices notices={assessment.notices} />);
+    expect(screen.getAllByRole('listitem')).toHaveLength(assessment.notices.length);
+    expect(screen.getByText(/^The infill is 37/)).toBeInTheDocument();
+  });
+  test('leave no heading where there are none', () => {
+    const { container } = render(<Notices notices={[]} />);
+    expect(container).toBeEmptyDOMElement();
+  });
+});
