@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type InsertShape, insertProfile } from '../../../src/app/drawing/insert-profile.ts';
 import { extent } from '../../../src/app/drawing/points.ts';
-import { sectionGrid } from './section-inputs.ts';
+import { sectionGrid } from './odd-sections.ts';
 
 const shapes = sectionGrid().map(([name, { insert, screw }]): readonly [string, InsertShape] => [
   name,

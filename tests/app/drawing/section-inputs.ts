@@ -141,8 +141,8 @@ const farSide = (near: SectionInput): SectionInput =>
     near,
   );
 
-/** Every combination that the layout must bear: size, gap, side, boss, and some single odd cases. */
-export function sectionGrid(): readonly (readonly [name: string, input: SectionInput])[] {
+/** Every combination that the drawing must bear: size, gap, side, boss. */
+export function combinedSections(): readonly (readonly [name: string, input: SectionInput])[] {
   const plain = SIZES.map((size) => sized(size));
   const combined = plain.flatMap((base) =>
     [0, 0.2, 3].flatMap((gap) =>
@@ -156,48 +156,5 @@ export function sectionGrid(): readonly (readonly [name: string, input: SectionI
       ),
     ),
   );
-  return [...combined, ...oddSections()];
-}
-
-/** Single cases beside the grid. */
-export function oddSections(): readonly (readonly [name: string, input: SectionInput])[] {
-  const { head } = USUAL.screw;
-  const washer = { holeDiameter: 3.2, outsideDiameter: 7, thickness: 0.5 };
-  return [
-    ['usual', section()],
-    [
-      'washer and button head, refused',
-      section({ screw: { state: 'refused', washer, head: { ...head, shape: 'button', height: 1.65 } } }),
-    ],
-    [
-      'countersunk',
-      section({ screw: { head: { ...head, shape: 'countersunk', diameter: 6.72, height: 1.86 } } }),
-    ],
-    [
-      'printed lid on plastic',
-      section({ seat: 'on-plastic', clamped: { kind: 'printed', clearanceHole: 5.5 } }),
-    ],
-    ['sunk a little', section({ seat: 'on-plastic', insert: { sunk: 0.15 }, hole: { depth: 7.4 } })],
-    [
-      'sunk',
-      section({ seat: 'on-plastic', insert: { sunk: 1.7 }, hole: { depth: 8.8 }, host: { floor: 2.5 } }),
-    ],
-    ['no floor', section({ host: { thickness: 7.2, floor: 0 } })],
-    ['thick lid and floor', section({ clamped: { thickness: 23 }, host: { thickness: 61, floor: 53.8 } })],
-    [
-      'across the build, solid',
-      section({
-        host: { axis: 'across-build', infill: { density: 1, family: 'prismatic', pattern: 'grid' } },
-      }),
-    ],
-    [
-      'no infill, cold',
-      section({
-        insert: { remelted: false },
-        host: { infill: { density: 0, family: 'cellular', pattern: 'gyroid' } },
-      }),
-    ],
-    ['measured wall', section({ host: { wallMeasured: true, wallThickness: 1.73 } })],
-    ['screw too long for the hole', section({ screw: { length: 30 } })],
-  ];
+  return combined;
 }

@@ -3,7 +3,8 @@ import { leadersCross } from '../../../src/app/drawing/note-layout.ts';
 import type { Box } from '../../../src/app/drawing/points.ts';
 import { type SectionLayout, sectionLayout } from '../../../src/app/drawing/section-layout.ts';
 import type { Variant } from '../../../src/app/drawing/view.ts';
-import { section, sectionGrid } from './section-inputs.ts';
+import { sectionGrid } from './odd-sections.ts';
+import { section } from './section-inputs.ts';
 
 const wide = { variant: 'wide', withSkinNote: false } as const;
 const variants: readonly Variant[] = ['wide', 'narrow'];

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { leastHalfWidth } from '../../../src/app/drawing/frame.ts';
 import { sectionLevels } from '../../../src/app/drawing/levels.ts';
 import { CUT_GAP, outsideCuts, sectionView, sheets } from '../../../src/app/drawing/view.ts';
-import { section, sectionGrid } from './section-inputs.ts';
+import { sectionGrid } from './odd-sections.ts';
+import { section } from './section-inputs.ts';
 
 const variants = ['wide', 'narrow'] as const;
 const cases = sectionGrid().flatMap(([name, input]) =>
