@@ -26,6 +26,7 @@ export const CORE_STOREYS: readonly (readonly string[])[] = [
   ['inserts', 'host', 'screws', 'evidence'],
   ['holes', 'pull-out', 'torque', 'relaxation'],
   ['joint'],
+  ['chance'],
   ['recommend'],
 ];
 

@@ -1,0 +1,181 @@
+import { boreDeviationOf, printErrorOf } from '../holes/print-error.ts';
+import type { Insert } from '../inserts/insert.ts';
+import { slipFriction } from '../joint/demand.ts';
+import { FAILURE_MODES } from '../joint/modes.ts';
+import { situationOf, surroundingsOf } from '../joint/situation-of.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
+import { type Tightening, tighten } from '../joint/tightening.ts';
+import type { FailureMode, LoadPath } from '../pull-out/limit.ts';
+import type { ModeRule, Situation } from '../pull-out/situation.ts';
+import type { FrictionRange } from '../screws/screw.ts';
+import { headTorquePerForce, threadTorquePerForce } from '../torque/tightening-torque.ts';
+import { torsionFactor } from '../torque/yield-preload.ts';
+import {
+  capacityDeviation,
+  frictionScatter,
+  type Lognormal,
+  type ScatterKind,
+  scatterKindOf,
+  toolScatter,
+} from './scatter.ts';
+import { type Shifts, shiftsOf } from './shifted-situations.ts';
+
+/** A mode that tightening loads, as plain numbers. Forces in N, torques in N·mm. */
+export interface SampledMode {
+  readonly mode: FailureMode;
+  readonly path: Exclude<LoadPath, 'pull'>;
+  readonly scatter: ScatterKind;
+  /** Median capacity at the intended bite. */
+  readonly median: number;
+  /** Deviation of the capacity's logarithm, [-]. */
+  readonly deviation: number;
+  /** What one standard deviation of a quantity adds to the capacity, as a share of the median, [-]. */
+  readonly perKnurlDiameter: number;
+  readonly perWall: number;
+}
+
+/** Everything that the sampling needs of a joint, worked out once: plain numbers, mm, N, N·mm. */
+export interface ChanceModel {
+  /** Setting of the tool. */
+  readonly torque: number;
+  /** Standard deviation of the tool, relative, [-]. */
+  readonly toolDeviation: number;
+  readonly threadFriction: Lognormal;
+  readonly headFriction: Lognormal;
+  /** Between the faces that must not slip. */
+  readonly slipFriction: Lognormal;
+  /** Torque per force in the thread without friction, and what each friction adds at 1. */
+  readonly pitchTorque: number;
+  readonly threadTorque: number;
+  readonly headTorque: number;
+  readonly pull: number;
+  readonly shear: number;
+  /** Share of the preload that is left after the time under load, [-]. */
+  readonly preloadLeft: number;
+  /** Bore to be expected, its standard deviation, and the bore that the full bite asks for. */
+  readonly expectedBore: number;
+  readonly boreDeviation: number;
+  readonly intendedBore: number;
+  readonly knurlDiameter: number;
+  readonly knurlDeviation: number;
+  /** √(σred²/σ² − 1) of the tightened screw is a straight line over thread friction: at 0, and per 1 of friction. */
+  readonly torsionAtNone: number;
+  readonly torsionPerFriction: number;
+  /** σred/σ that the capacity of the screw was worked out with. */
+  readonly torsionTaken: number;
+  readonly modes: readonly SampledMode[];
+}
+
+/**
+ * Joint, insert and setting as the sampling takes them.
+ *
+ * Medians and characteristic values are those of the failure modes; here they only get their scatter:
+ * - friction in the thread, under the head and between the faces: lognormal through both ends of its range, each for
+ *   itself;
+ * - tool: normal, its deviation ±δ holding 95 of 100;
+ * - knurl: one scatter for shear and turning, times the bite that a normally scattered bore leaves;
+ * - printed host, printed clamped part: one scatter each between set-ups, a smaller one of each mode within;
+ * - knurl diameter, wall: normal, by the slope of each capacity;
+ * - screw: minimum values, so none; its yield follows the sampled friction of the thread.
+ * No factor of safety is in it: it asks what happens, not what is allowed.
+ *
+ * @param joint - a joint that may be answered
+ * @param insert - an insert with the screw's thread
+ * @param torque - setting of the tool [N·mm], > 0
+ * @returns the model
+ * @source own-model what scatters and how
+ */
+export function chanceModel(joint: AnswerableJoint, insert: Insert, torque: number): ChanceModel {
+  const tightening = tighten(joint, insert);
+  const { found, conversion, left } = tightening;
+  const situation = atIntendedBite(situationOf(surroundingsOf(joint), found));
+  const { knurlDiameter } = situation.insert;
+  const { thread } = joint.screw;
+  const torsionPart = (friction: number) => Math.sqrt(torsionFactor(thread, friction) ** 2 - 1);
+  return {
+    torque,
+    toolDeviation: toolScatter(joint.tool.deviation),
+    threadFriction: frictionScatter(conversion.threadFriction),
+    headFriction: frictionScatter(conversion.headFriction),
+    slipFriction: frictionScatter(slipFrictionRange(joint, situation)),
+    pitchTorque: threadTorquePerForce(thread, 0),
+    threadTorque: threadTorquePerForce(thread, 1) - threadTorquePerForce(thread, 0),
+    headTorque: headTorquePerForce(conversion.bearingDiameter, 1),
+    pull: joint.loads.pull,
+    shear: joint.loads.shear,
+    preloadLeft: left.value,
+    ...boreScatter(joint, tightening),
+    knurlDiameter: knurlDiameter.estimate.value,
+    knurlDeviation: knurlDiameter.standardUncertainty.value,
+    torsionAtNone: torsionPart(0),
+    torsionPerFriction: torsionPart(1) - torsionPart(0),
+    torsionTaken: torsionFactor(thread, conversion.threadFriction.low),
+    modes: sampledModes(joint, situation),
+  };
+}
+
+/** Both ends of the friction whose low end the torque window takes. */
+function slipFrictionRange(joint: AnswerableJoint, situation: Situation): FrictionRange {
+  const { friction } = joint.screw;
+  const highOf = ({ high }: FrictionRange): FrictionRange => ({ low: high, high });
+  const sticky = {
+    ...friction,
+    headOnMetal: highOf(friction.headOnMetal),
+    headOnPlastic: highOf(friction.headOnPlastic),
+  };
+  return {
+    low: slipFriction(joint, situation),
+    high: slipFriction({ ...joint, screw: { ...joint.screw, friction: sticky } }, situation),
+  };
+}
+
+/** The pilot's uncertainty is not in the printed bore: what was drawn is drawn. The knurl's comes in by itself. */
+function boreScatter(
+  joint: AnswerableJoint,
+  { bore }: Tightening,
+): Pick<ChanceModel, 'expectedBore' | 'boreDeviation' | 'intendedBore'> {
+  const { behaviour, compensation } = joint.holes;
+  const drawn = bore.drawn.value;
+  return {
+    expectedBore: drawn + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, drawn)),
+    boreDeviation: boreDeviationOf(behaviour, drawn, 0),
+    intendedBore: bore.intended.value,
+  };
+}
+
+const atIntendedBite = (situation: Situation): Situation => ({
+  ...situation,
+  biteFactor: { ...situation.biteFactor, value: 1 },
+});
+
+function sampledModes(joint: AnswerableJoint, situation: Situation): SampledMode[] {
+  const shifts = shiftsOf(situation, joint.holes.behaviour.repeatability);
+  return FAILURE_MODES.flatMap((rule) => {
+    const path = rule.path(situation.seat);
+    const capacity = path === 'none' || path === 'pull' ? undefined : rule.capacity(situation);
+    if (path === 'none' || path === 'pull' || capacity === undefined) return [];
+    const scatter = scatterKindOf(rule.mode, joint.clamped.material.kind);
+    return [
+      {
+        mode: rule.mode,
+        path,
+        scatter,
+        median: capacity.median.value,
+        deviation: capacityDeviation(capacity, scatter),
+        ...slopesOf(rule, shifts, capacity.median.value),
+      },
+    ];
+  });
+}
+
+/** Half of what a capacity moves between one standard deviation below and one above, over the median, [-]. */
+function slopesOf(rule: ModeRule, shifts: Shifts, median: number) {
+  const slope = (shift: (deviations: number) => Situation): number => {
+    const at = (deviations: number) => rule.capacity(shift(deviations))?.median.value ?? median;
+    return median === 0 ? 0 : (at(1) - at(-1)) / (2 * median);
+  };
+  return {
+    perKnurlDiameter: slope(shifts.knurlDiameter),
+    perWall: slope(shifts.wall),
+  };
+}

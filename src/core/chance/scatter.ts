@@ -1,0 +1,103 @@
+import { normalQuantile } from '../numerics/normal-distribution.ts';
+import { CHARACTERISTIC_PER_MEDIAN, PRIOR_DEVIATION } from '../pull-out/bond.ts';
+import type { Capacity, FailureMode } from '../pull-out/limit.ts';
+import type { FrictionRange } from '../screws/screw.ts';
+
+/** Degrees of freedom of what an untested set-up scatters, as pull-out/bond has them; a test holds the two together. */
+export const SETUP_FREEDOM = 4;
+
+/** Share of the scatter's variance that differs from mode to mode within one set-up: (0.10/0.316)². */
+export const WITHIN_SHARE = (0.1 / PRIOR_DEVIATION) ** 2;
+
+/** 95 % quantile of Student's t that stands between median and characteristic value of a plastic mode, [-]. */
+const STUDENT_END = -Math.log(CHARACTERISTIC_PER_MEDIAN) / PRIOR_DEVIATION;
+
+/** 95 % quantile of the normal distribution, [-]: a friction range holds 9 of 10, so 1 of 20 lies beyond each end. */
+const NORMAL_END = normalQuantile(0.95);
+
+/** Deviations that hold 95 of 100 tools between −δ and +δ, [-]. */
+const TOOL_END = normalQuantile(0.975);
+
+/** Whose scatter a mode follows. Modes of one kind rise and fall together; different kinds do not know each other. */
+export type ScatterKind = 'knurl' | 'host' | 'clamped-part' | 'metal';
+
+const SCATTER_KINDS: Readonly<Record<FailureMode, ScatterKind>> = {
+  'knurl-shear': 'knurl',
+  'torque-out': 'knurl',
+  'wall-plug': 'host',
+  'boss-tear': 'host',
+  'boss-split': 'host',
+  'shoulder-yield': 'host',
+  'shoulder-punch': 'host',
+  'head-bearing': 'clamped-part',
+  'seat-bearing': 'clamped-part',
+  'insert-thread': 'metal',
+  'screw-thread': 'metal',
+  'screw-yield': 'metal',
+};
+
+/**
+ * Whose scatter a mode follows in a joint.
+ *
+ * @param mode - the mode
+ * @param clampedIsMetal - what the clamped part is made of: metal under the head is a limit, no scatter
+ * @returns the kind
+ */
+export function scatterKindOf(mode: FailureMode, clamped: 'metal' | 'printed'): ScatterKind {
+  const kind = SCATTER_KINDS[mode];
+  return kind === 'clamped-part' && clamped === 'metal' ? 'metal' : kind;
+}
+
+/**
+ * Deviation of the logarithm of a capacity, from its two values: half of all joints hold the median, 19 of 20 the
+ * characteristic one.
+ *
+ *     s = ln(R/Rk)/q        q = 95 % quantile: Student's t for plastic, normal for metal
+ *
+ * For plastic that breaks this gives back the scatter between and within set-ups; for plastic pressed for years the
+ * loss to creep lies in it; where a standard guarantees a minimum it is 0.
+ *
+ * @param capacity - median R and characteristic value Rk [N or N·mm]
+ * @param kind - whose scatter
+ * @returns s [-], ≥ 0; 0 where nothing is borne at all
+ * @source own-model lognormal through both values
+ */
+export function capacityDeviation(capacity: Capacity, kind: ScatterKind): number {
+  const { median, characteristic } = capacity;
+  if (characteristic.value <= 0) return 0;
+  return Math.log(median.value / characteristic.value) / (kind === 'metal' ? NORMAL_END : STUDENT_END);
+}
+
+/** A lognormal quantity: mean and deviation of its logarithm, [-]. */
+export interface Lognormal {
+  readonly centre: number;
+  readonly deviation: number;
+}
+
+/**
+ * Friction of one joint out of many, from the range that holds 9 of 10.
+ *
+ *     ln μ normal about ½·ln(μlow · μhigh), deviation ln(μhigh/μlow)/(2 · 1.645)
+ *
+ * Lognormal: both ends are met exactly and no friction comes out at or below zero, where a normal one would need
+ * cutting off and would put false weight on very slippery screws.
+ *
+ * @param range - μlow, μhigh [-], 0 < μlow ≤ μhigh
+ * @returns centre and deviation of ln μ [-]
+ * @source own-model lognormal through both ends
+ */
+export const frictionScatter = ({ low, high }: FrictionRange): Lognormal => ({
+  centre: Math.log(low * high) / 2,
+  deviation: Math.log(high / low) / (2 * NORMAL_END),
+});
+
+/**
+ * Standard deviation of a tool whose deviation ±δ is taken to hold 95 of 100 settings.
+ *
+ *     s = δ/1.96
+ *
+ * @param deviation - δ [-], 0 … below 1
+ * @returns s [-]
+ * @source iso-6789 deviation of the tool
+ */
+export const toolScatter = (deviation: number): number => deviation / TOOL_END;
