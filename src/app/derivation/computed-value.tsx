@@ -1,9 +1,9 @@
 import { type ReactNode, useContext, useId, useRef } from 'react';
 import { createPortal } from 'react-dom';
 import type { Derived } from '../../core/sources/derived.ts';
-import styles from './derivation.module.css';
 import { Derivation } from './derivation.tsx';
 import { RowSlotContext, useDerivations } from './derivation-context.ts';
+import styles from './value.module.css';
 
 export interface ComputedValueProps {
   /** The number; several, in the order of computing, where one alone would not explain it. */

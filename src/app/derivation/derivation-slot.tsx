@@ -1,6 +1,6 @@
 import { type ReactNode, useCallback } from 'react';
-import styles from './derivation.module.css';
 import { RowSlotContext, useDerivations } from './derivation-context.ts';
+import styles from './slot.module.css';
 
 export interface DerivationSlotProps {
   /** The name that the numbers of the row give as their slot; unique on the page. */

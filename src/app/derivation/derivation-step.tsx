@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { Derived, Entry } from '../../core/sources/derived.ts';
 import { capitalised, derivedText } from '../../wording/amount.ts';
 import { sourceWords, standingOf } from '../../wording/standing.ts';
@@ -6,13 +6,15 @@ import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
 import styles from './derivation.module.css';
 import { Formula } from './formula.tsx';
 import { withValues } from './formula-parts.ts';
+import { useEscape } from './use-escape.ts';
+import values from './value.module.css';
 
 /** One line of a derivation: formula, the values put in, the result, what the symbols mean, and the source. */
 export function DerivationStep({ derived, within }: { readonly derived: Derived; readonly within?: string }) {
   const standing = standingOf(derived);
   const source = sourceWords(derived.source);
-  const values = new Map(derived.entries.map((entry) => [entry.symbol, derivedText(entry)]));
-  const filled = withValues(derived.formula, values);
+  const known = new Map(derived.entries.map((entry) => [entry.symbol, derivedText(entry)]));
+  const filled = withValues(derived.formula, known);
   return (
     <div className={styles['step']}>
       <div>
@@ -88,23 +90,22 @@ function NestedValue({ entry, from, within }: NestedValueProps) {
   }, [open]);
   const text = derivedText(entry);
   const name = `${capitalised(meaningOfEntry(entry, within))}, ${text}`;
-  const closeOnEscape = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape' || !open) return;
-    event.stopPropagation();
+  const close = () => {
     setOpen(false);
     button.current?.focus();
   };
+  useEscape(button, open ? close : undefined);
+  useEscape(nested, open ? close : undefined);
   return (
     <>
       <button
         ref={button}
         type="button"
-        className={`${styles['value']} ${styles['ruled']}`}
+        className={`${values['value']} ${values['ruled']}`}
         aria-expanded={open}
         aria-controls={open ? id : undefined}
         aria-label={`${name}, open derivation`}
         onClick={() => setOpen(!open)}
-        onKeyDown={closeOnEscape}
       >
         {text}
       </button>
@@ -115,7 +116,6 @@ function NestedValue({ entry, from, within }: NestedValueProps) {
           className={styles['nested']}
           aria-label={`Derivation: ${name}`}
           tabIndex={-1}
-          onKeyDown={closeOnEscape}
         >
           <DerivationStep derived={from} within={within.symbol} />
         </section>

@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import type { Derived } from '../../core/sources/derived.ts';
 import styles from './derivation.module.css';
 import { DerivationStep } from './derivation-step.tsx';
+import { useEscape } from './use-escape.ts';
 
 export interface DerivationProps {
   readonly id?: string;
@@ -19,6 +20,7 @@ export function Derivation({ id, steps, label, onClose }: DerivationProps) {
   useEffect(() => {
     if (closable) region.current?.focus();
   }, [closable]);
+  useEscape(region, onClose);
   return (
     <section
       ref={region}
@@ -26,11 +28,6 @@ export function Derivation({ id, steps, label, onClose }: DerivationProps) {
       className={styles['derivation']}
       aria-label={`Derivation: ${label}`}
       tabIndex={closable ? -1 : undefined}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape' || onClose === undefined) return;
-        event.stopPropagation();
-        onClose();
-      }}
     >
       {steps.map((step) => (
         <DerivationStep key={`${step.symbol}-${step.formula}`} derived={step} />

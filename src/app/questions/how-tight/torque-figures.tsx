@@ -34,10 +34,7 @@ export function TorqueFigures({ assessment }: { readonly assessment: JointAssess
             <DerivationRow slot="torque">
               {torque.kind === 'window' && <TorqueRow name="Dial" derived={torque.dial} isDial />}
               <TorqueRow name="Least: the joint stays closed" derived={torque.least} />
-              <TorqueRow
-                name={`Most: ${MODE_EVENTS[torque.limitedBy]} beyond`}
-                derived={torque.most}
-              />
+              <TorqueRow name={`Most: ${MODE_EVENTS[torque.limitedBy]} beyond`} derived={torque.most} />
               <DerivationSlot name="torque" columns={UNITS.length + 1} />
             </DerivationRow>
           </tbody>

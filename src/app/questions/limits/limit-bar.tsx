@@ -1,5 +1,5 @@
+import styles from './limit-bar.module.css';
 import type { LimitRow } from './limit-groups.ts';
-import styles from './limits.module.css';
 
 export interface LimitBarProps {
   readonly row: LimitRow;

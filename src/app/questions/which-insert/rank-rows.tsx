@@ -17,6 +17,7 @@ import { sentenceOfRejection } from '../../../wording/rejections.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { InsertSilhouette } from '../../drawing/insert-silhouette.tsx';
+import names from './name-cell.module.css';
 import styles from './which-insert.module.css';
 
 /** Columns of the table, for the row that a derivation opens in. */
@@ -107,14 +108,14 @@ function NameCell({ insert, action, isOut, isChosen, onChoose }: NameCellProps) 
   return (
     <th scope="row" className={styles['name']}>
       {isOut ? <s>{name}</s> : name}
-      {insert.label !== undefined && <span className={styles['label']}>{insert.label}</span>}
+      {insert.label !== undefined && <span className={names['label']}>{insert.label}</span>}
       {isChosen ? (
-        <span className={styles['label']}>shown on this sheet</span>
+        <span className={names['label']}>shown on this sheet</span>
       ) : (
         action !== undefined && (
           <button
             type="button"
-            className={`press ${styles['action']}`}
+            className={`press ${names['action']}`}
             aria-label={`${action}: ${name}`}
             onClick={() => onChoose(insert.id)}
           >
