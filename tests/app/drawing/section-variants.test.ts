@@ -14,6 +14,15 @@ describe('sectionGeometry, other ways to build the joint,', () => {
     expectExact(bottom, input.host.thickness);
   });
 
+  test('leaves a sunk far-side insert above the bottom face', () => {
+    const insert = { side: 'far-side', sunk: 0.7 } as const;
+    const input = section({ seat: 'far-side', insert, hole: { depth: 6.1 } });
+    const { levels } = geometryOf(input);
+    expectExact(levels.insert.bottom, input.host.thickness - 0.7);
+    expectExact(levels.insert.top, input.host.thickness - 0.7 - input.insert.length);
+    expectExact(levels.well.bottom - levels.well.top, 0.1);
+  });
+
   test('narrows the hole of a far side to the clearance above the shoulder', () => {
     const input = section({ seat: 'far-side', insert: { side: 'far-side' }, hole: { depth: 5.3 } });
     const { host, levels } = geometryOf(input);
