@@ -1,10 +1,8 @@
 import type { RefObject } from 'react';
-import { diameterNumber, torqueNumber } from '../../wording/amount.ts';
-import { sizeOfInsert } from '../../wording/names.ts';
-import type { Findings } from '../state/findings.ts';
 import { useFindings } from '../state/sheet-context.ts';
-import { QUESTIONS, type QuestionId } from './answer.tsx';
 import styles from './answer-bar.module.css';
+import { QUESTIONS, type QuestionId } from './questions.ts';
+import { shortAnswer } from './short-answer.ts';
 import { useHasLeft } from './use-has-left.ts';
 
 interface AnswerBarProps {
@@ -34,19 +32,4 @@ export function AnswerBar({ of, now, isStale }: AnswerBarProps) {
       {isStale ? <span className={styles.stale}>Stale</span> : null}
     </nav>
   );
-}
-
-/** The value alone, as it fits in a line. */
-export function shortAnswer(id: QuestionId, { stop, shown }: Findings): string {
-  if (stop) return 'withheld';
-  if (!shown) return 'none';
-  const { dimensions, hole, torque } = shown.assessment;
-  switch (id) {
-    case 'insert':
-      return `${shown.insert.thread.designation} ${sizeOfInsert(dimensions)}`;
-    case 'hole':
-      return `⌀ ${diameterNumber(hole.drawn.value)} mm`;
-    case 'tight':
-      return torque.kind === 'window' ? `${torqueNumber(torque.dial.value)} N·m` : 'none fits';
-  }
 }

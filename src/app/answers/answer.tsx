@@ -1,13 +1,6 @@
 import type { ReactNode } from 'react';
 import styles from './answers.module.css';
-
-export type QuestionId = 'insert' | 'hole' | 'tight';
-
-export const QUESTIONS: readonly { readonly id: QuestionId; readonly question: string }[] = [
-  { id: 'insert', question: 'Which insert?' },
-  { id: 'hole', question: 'What hole?' },
-  { id: 'tight', question: 'How tight?' },
-];
+import type { QuestionId } from './questions.ts';
 
 interface AnswerProps {
   readonly id: QuestionId;

@@ -1,14 +1,17 @@
 import { type ReactNode, useRef } from 'react';
+import { sentenceOfRejection } from '../../wording/rejections.ts';
 import { DerivationSlot } from '../derivation/derivation-slot.tsx';
+import { insertName } from '../joint/drawer/insert-name.ts';
 import { PanelBoundary } from '../shell/panel-boundary.tsx';
 import { StaleTag } from '../shell/stale-frame.tsx';
 import { useFindings } from '../state/sheet-context.ts';
 import { useStaleness } from '../state/use-staleness.ts';
-import { Answer, QUESTIONS, type QuestionId, Why } from './answer.tsx';
+import { Answer, Why } from './answer.tsx';
 import { AnswerBar } from './answer-bar.tsx';
 import styles from './answers.module.css';
 import { HoleAnswer } from './hole-answer.tsx';
 import { InsertAnswer } from './insert-answer.tsx';
+import { QUESTIONS, type QuestionId } from './questions.ts';
 import { TorqueAnswer } from './torque-answer.tsx';
 import { useSectionInView } from './use-section-in-view.ts';
 
@@ -51,7 +54,7 @@ const Words = ({ children }: { readonly children: ReactNode }) => (
 );
 
 function AnswerTo({ id }: { readonly id: QuestionId }) {
-  const { shown, stop, recommendation, drawer, joint } = useFindings();
+  const { shown, stop, passedOver, recommendation, drawer, joint } = useFindings();
   if (stop) return <Words>withheld</Words>;
   if (!shown || recommendation.kind !== 'answered') {
     return id === 'insert' ? (
@@ -67,6 +70,13 @@ function AnswerTo({ id }: { readonly id: QuestionId }) {
   if (id === 'hole') return <HoleAnswer assessment={assessment} />;
   if (id === 'tight') return <TorqueAnswer assessment={assessment} />;
   return (
-    <InsertAnswer shown={shown} rankedCount={recommendation.ranked.length} drawerCount={drawer.length} />
+    <>
+      <InsertAnswer shown={shown} rankedCount={recommendation.ranked.length} drawerCount={drawer.length} />
+      {passedOver ? (
+        <Why>
+          You chose {insertName(passedOver.insert)}, which is out: {sentenceOfRejection(passedOver.rejection)}
+        </Why>
+      ) : null}
+    </>
   );
 }

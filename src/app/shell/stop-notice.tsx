@@ -1,6 +1,6 @@
 import type { Stop } from '../../core/joint/assessment.ts';
 import { sentencesOfStop } from '../../wording/stops.ts';
-import { QUESTIONS } from '../answers/answer.tsx';
+import { QUESTIONS } from '../answers/questions.ts';
 import styles from './stop-notice.module.css';
 
 /** No answer is given: why, and what to do instead. It goes only when its cause goes. */

@@ -8,6 +8,7 @@ export const documentText = (document: JointDocument): string =>
 export function documentFileName(name: string): string {
   const stem = name
     .normalize('NFKD')
+    .replace(/\p{M}+/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '');

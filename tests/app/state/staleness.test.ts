@@ -24,10 +24,10 @@ describe('stalenessOf', () => {
     });
   });
   test('concerns the answers where the insert shown was typed wrong', () => {
-    expect(staleAfter(typed('drawer.1.pilotDiameter_mm', [6.1]))).toEqual({
+    expect(staleAfter(typed('drawer.1.length_mm', [40]))).toEqual({
       answers: true,
       ranking: true,
-      answering: 'pilot diameter 4.0, 3.99\u00a0mm',
+      answering: 'length 5.7\u00a0mm',
     });
   });
   test('concerns the ranking alone where another insert was', () => {

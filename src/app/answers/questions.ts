@@ -1,0 +1,8 @@
+/** The id of a question is the anchor of its section. */
+export type QuestionId = 'insert' | 'hole' | 'tight';
+
+export const QUESTIONS: readonly { readonly id: QuestionId; readonly question: string }[] = [
+  { id: 'insert', question: 'Which insert?' },
+  { id: 'hole', question: 'What hole?' },
+  { id: 'tight', question: 'How tight?' },
+];
