@@ -27,6 +27,10 @@ const LONGEST = 5000;
 const RANKING_ENTRY = 'tests/bench/ranking.ts';
 const RANKED = 1000;
 const RANKING_BAR = 10;
+/** Exports sample(), which draws a million joints once and returns their number as `samples`. */
+const CHANCE_ENTRY = 'tests/bench/chance.ts';
+const SAMPLED = 1_000_000;
+const CHANCE_BAR = 250;
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 
@@ -62,6 +66,22 @@ async function benchRanking() {
     }
   }
   console.log(`Ranking of ${RANKED} inserts, ${REPEATS} times: ${spreadOf(times)} (bar ${RANKING_BAR} ms)`);
+}
+
+async function benchChance() {
+  const { sample } = /** @type {{ sample?: unknown }} */ (await importTypescript(CHANCE_ENTRY));
+  if (typeof sample !== 'function') throw new Error(`${CHANCE_ENTRY} exports no function "sample".`);
+  /** @type {number[]} */
+  const times = [];
+  for (let run = 0; run < WARM_UPS + REPEATS; run += 1) {
+    const begin = performance.now();
+    /** @type {unknown} */
+    const result = Reflect.apply(sample, undefined, []);
+    if (run >= WARM_UPS) times.push(performance.now() - begin);
+    const drawn = typeof result === 'object' && result !== null && Reflect.get(result, 'samples');
+    if (drawn !== SAMPLED) throw new Error(`sample() did not draw ${SAMPLED} joints.`);
+  }
+  console.log(`Sampling of ${SAMPLED} joints, ${REPEATS} times: ${spreadOf(times)} (bar ${CHANCE_BAR} ms)`);
 }
 
 /**
@@ -201,7 +221,7 @@ async function benchPaint() {
 
 await build({ root, logLevel: 'warn' });
 /** @type {(() => void | Promise<void>)[]} */
-const benches = [benchSize, benchRanking, benchPaint];
+const benches = [benchSize, benchRanking, benchChance, benchPaint];
 for (const bench of benches) {
   try {
     await bench();

@@ -1,0 +1,66 @@
+import type { ChanceAtTorque } from '../core/chance/chance-over-torque.ts';
+import type { ChanceResult } from '../core/chance/chance-result.ts';
+import type { Insert } from '../core/inserts/insert.ts';
+import type { Stop } from '../core/joint/assessment.ts';
+import type { Joint } from '../core/joint/joint.ts';
+
+/** One joint to sample; plain data that can be sent. */
+interface Sampled {
+  readonly joint: Joint;
+  /** With the screw's thread. */
+  readonly insert: Insert;
+  /** Joints to draw, ≥ 1. */
+  readonly samples: number;
+  /** Whole number, 0 … 2³² − 1; the same seed gives the same counts. */
+  readonly seed: number;
+}
+
+export interface ChanceInput extends Sampled {
+  /** Setting of the tool, N·mm, > 0. */
+  readonly torque: number;
+}
+
+export interface ChanceOverTorqueInput extends Sampled {
+  /** Settings of the tool, N·mm, > 0, at least one. */
+  readonly torques: readonly number[];
+}
+
+/** An answer, or the stop that withholds it. */
+export type Sampling<Answer> =
+  | { readonly kind: 'answered'; readonly answer: Answer }
+  | { readonly kind: 'stopped'; readonly stop: Stop };
+
+/** Every request by its name: what goes in, what comes out. */
+export interface Requests {
+  readonly chance: { readonly input: ChanceInput; readonly output: Sampling<ChanceResult> };
+  readonly 'chance-over-torque': {
+    readonly input: ChanceOverTorqueInput;
+    readonly output: Sampling<readonly ChanceAtTorque[]>;
+  };
+}
+
+export type RequestName = keyof Requests;
+
+/** A request as it is sent: name and input belong together. */
+export type Request = {
+  readonly [Name in RequestName]: {
+    readonly kind: 'request';
+    readonly id: number;
+    readonly name: Name;
+    readonly input: Requests[Name]['input'];
+  };
+}[RequestName];
+
+export type ToWorker = Request | { readonly kind: 'cancel'; readonly id: number };
+
+export type FromWorker =
+  | { readonly kind: 'ready' }
+  | { readonly kind: 'progress'; readonly id: number; readonly share: number }
+  | { readonly kind: 'done'; readonly id: number; readonly output: Requests[RequestName]['output'] }
+  | { readonly kind: 'failed'; readonly id: number; readonly message: string };
+
+/** One end of the line, as far as the protocol needs it. */
+export interface Port<Sent, Received> {
+  postMessage(message: Sent): void;
+  addEventListener(type: 'message', listener: (event: { readonly data: Received }) => void): void;
+}
