@@ -78,7 +78,7 @@ async function benchChance() {
     /** @type {unknown} */
     const result = Reflect.apply(sample, undefined, []);
     if (run >= WARM_UPS) times.push(performance.now() - begin);
-    const drawn = typeof result === 'object' && result !== null && Reflect.get(result, 'samples');
+    const drawn = typeof result === 'object' && result !== null && 'samples' in result ? result.samples : 0;
     if (drawn !== SAMPLED) throw new Error(`sample() did not draw ${SAMPLED} joints.`);
   }
   console.log(`Sampling of ${SAMPLED} joints, ${REPEATS} times: ${spreadOf(times)} (bar ${CHANCE_BAR} ms)`);
