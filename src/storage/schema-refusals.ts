@@ -48,7 +48,12 @@ function refusalsOf(issue: z.core.$ZodIssue, input: unknown): Refusal[] {
       if (value === undefined) return one('missing', { wanted: issue.expected });
       if (issue.expected === 'int') return one('not-whole', { value: shown(value) });
       return one('wrong-kind', { value: shown(value), wanted: issue.expected });
-    default:
+    // The schema asks for none of these.
+    case 'custom':
+    case 'invalid_element':
+    case 'invalid_format':
+    case 'invalid_key':
+    case 'not_multiple_of':
       return one('wrong-kind', { value: shown(value), wanted: issue.code });
   }
 }

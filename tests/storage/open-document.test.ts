@@ -54,7 +54,7 @@ describe('openDocument', () => {
     ['duration_h', 438_001, 'above-limit', { greatest: 438_000 }],
     ['serviceTemperature_degC', -40.1, 'below-limit', { least: -40 }],
   ] as const)('refuses the load %s of %f as %s', (key, value, code, facts) => {
-    expectRefused(['joint', 'loads', key], value, { code, facts: expect.objectContaining(facts) });
+    expectRefused(['joint', 'loads', key], value, { code, facts });
   });
   test.each([
     ['number as text', ['joint', 'gap_mm'], '0.5', { value: '0.5', wanted: 'number' }],

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { hostComplianceOf } from '../../../src/core/joint/clamp-loop.ts';
+import { hostComplianceOf, preloadLeft } from '../../../src/core/joint/clamp-loop.ts';
 import { PETG } from '../../../src/data/host-materials.ts';
-import { assessed, type Changes } from '../../support/joints.ts';
+import { answerableJoint, assessed, type Changes, situationWith } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 import { situationOfNumbers } from '../../support/situations.ts';
 
@@ -38,8 +38,12 @@ describe('preloadLeft', () => {
     expect(at(100)).toBeLessThan(at(10));
     expect(at(1000)).toBeGreaterThan(PETG.creepRatio1000h.value);
   });
-  test('is more with a longer, springier screw in a loop of the same plastic', () => {
-    const at = (thickness_mm: number) => left({ gap_mm: 0.3, clamped: { thickness_mm } });
-    expect(at(7.7)).toBeGreaterThan(at(2.7));
+  test('is more the longer the screw is stretched, with all else alike', () => {
+    const joint = answerableJoint({ gap_mm: 0.3, loads: { duration_h: 1000 } });
+    const at = (grip: number) => preloadLeft(joint, situationWith({ gap_mm: 0.3 }), grip).value;
+    expect(at(9.1)).toBeGreaterThan(at(3.1));
+    expect(at(3.1)).toBeGreaterThan(PETG.creepRatio1000h.value);
+    // A screw a thousand times as springy as the plastic loses next to nothing.
+    expect(at(1e6)).toBeGreaterThan(0.99);
   });
 });

@@ -111,11 +111,10 @@ describe('dialInside', () => {
         fc.double({ min: 1, max: 9000, noNaN: true }),
         (step, most) => {
           const dialled = dialInside(tool([], step), 0, most);
-          if (dialled === undefined) expect(most).toBeLessThan(step);
-          else {
-            expect(dialled).toBeLessThanOrEqual(most * (1 + 1e-9));
-            expect(dialled + step).toBeGreaterThan(most);
-          }
+          // None fits below one step.
+          expect(dialled === undefined).toBe(most < step * (1 - 1e-9));
+          expect(dialled ?? 0).toBeLessThanOrEqual(most * (1 + 1e-9));
+          expect((dialled ?? 0) + step).toBeGreaterThan(most);
         },
       ),
     );

@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { slipFriction, torqueToForce } from '../../../src/core/joint/demand.ts';
+import { answerableJoint, type Changes, situationWith } from '../../support/joints.ts';
+import { expectRelative } from '../../support/published.ts';
+
+const conversionOf = (changes: Changes) => torqueToForce(answerableJoint(changes), situationWith(changes));
+const slipOf = (changes: Changes) => slipFriction(answerableJoint(changes), situationWith(changes));
+
+describe('torqueToForce', () => {
+  test('of M3 under a cap head as delivered, metal on metal (vdi-2230, hand calculation)', () => {
+    // P/(2π) 0.079577; d2/(2 · cos 30°) 1.544527; DKm/2 = (5.07 + 3.4)/4 = 2.1175; friction 0.10 to 0.24
+    const found = conversionOf({});
+    expectRelative(found.slippery, 0.079577 + 0.1 * 1.544527 + 0.1 * 2.1175, 1e-5);
+    expectRelative(found.sticky, 0.079577 + 0.24 * 1.544527 + 0.24 * 2.1175, 1e-5);
+    // Thread sticky, head slippery: 0.450264/(0.450264 + 0.21175)
+    expectRelative(found.threadShare, 0.680145, 1e-5);
+    expectRelative(found.bearingDiameter, 4.235);
+  });
+  test('is stickier under a head on plastic, unless a washer lies between', () => {
+    const plastic = conversionOf({ clamped: { material: 'petg' } });
+    expect(plastic.headFriction).toEqual({ low: 0.2, high: 0.45 });
+    expect(plastic.sticky).toBeGreaterThan(conversionOf({}).sticky);
+    const washer = conversionOf({ clamped: { material: 'petg' }, screw: { washer: 'plain' } });
+    expect(washer.headFriction).toEqual({ low: 0.1, high: 0.24 });
+    // (7 + 3.4)/2
+    expectRelative(washer.bearingDiameter, 5.2);
+  });
+});
+
+describe('slipFriction', () => {
+  test('is that of metal where metal sits on the brass, of plastic elsewhere', () => {
+    expect(slipOf({})).toBe(0.1);
+    expect(slipOf({ gap_mm: 0.3 })).toBe(0.2);
+    expect(slipOf({ clamped: { material: 'petg' } })).toBe(0.2);
+  });
+});
