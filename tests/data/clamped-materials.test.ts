@@ -27,8 +27,7 @@ describe('CLAMPED_MATERIALS', () => {
   });
 
   test('name a printed part after its polymer', () => {
-    for (const row of CLAMPED_MATERIALS) {
-      if (row.kind === 'printed') expect(row.name).toBe(`${row.polymer.name}, printed`);
-    }
+    const printed = CLAMPED_MATERIALS.flatMap((row) => (row.kind === 'printed' ? [row] : []));
+    expect(printed.map((row) => row.name)).toEqual(printed.map((row) => `${row.polymer.name}, printed`));
   });
 });

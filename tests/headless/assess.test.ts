@@ -11,8 +11,16 @@ const example = join(root, 'docs', 'example-joint.json');
 const assess = (args: readonly string[], input?: string) =>
   spawnSync(process.execPath, [runner, entry, ...args], { encoding: 'utf8', input, cwd: root });
 
+/** What the test reads of a report. */
+interface Report {
+  readonly torque: { readonly least_Nm: number; readonly dial_Nm: number; readonly most_Nm: number };
+  readonly limits: readonly { readonly governs: boolean }[];
+  readonly ranking: readonly { readonly insert: string }[];
+}
+const reported = (text: string): Report => JSON.parse(text) as Report;
+
 const changed = (change: (document: Record<string, unknown>) => void): string => {
-  const document: Record<string, unknown> = JSON.parse(readFileSync(example, 'utf8'));
+  const document = JSON.parse(readFileSync(example, 'utf8')) as Record<string, unknown>;
   change(document);
   return JSON.stringify(document);
 };
@@ -22,7 +30,7 @@ describe('npm run assess', () => {
     const run = assess([example]);
     expect(run.stderr).toBe('');
     expect(run.status).toBe(0);
-    const report = JSON.parse(run.stdout);
+    const report = reported(run.stdout);
     expect(report).toMatchObject({
       format: 'knurlwright-assessment',
       kind: 'answered',
@@ -35,8 +43,8 @@ describe('npm run assess', () => {
     });
     expect(report.torque.least_Nm).toBeLessThanOrEqual(report.torque.dial_Nm);
     expect(report.torque.dial_Nm).toBeLessThanOrEqual(report.torque.most_Nm);
-    expect(report.limits.filter((limit: { governs: boolean }) => limit.governs)).toHaveLength(1);
-    expect(report.ranking.map((row: { insert: string }) => row.insert)).toContain('wide');
+    expect(report.limits.filter((limit) => limit.governs)).toHaveLength(1);
+    expect(report.ranking.map((row) => row.insert)).toContain('wide');
     expect(run.stdout).not.toMatch(/null_|NaN|Infinity|undefined/);
   });
   test('reads standard input for "-"', () => {
