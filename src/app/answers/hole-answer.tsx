@@ -1,9 +1,9 @@
 import type { JointAssessment } from '../../core/joint/assessment.ts';
 import { chanceText, diameterNumber, lengthNumber, lengthText } from '../../wording/amount.ts';
 import { reasonForHole } from '../../wording/reasons.ts';
-import { ComputedValue } from '../derivation/computed-value.tsx';
 import { Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
+import { ComputedAnswer } from './computed-answer.tsx';
 import { BELL_HEIGHT, Bell, RULER_WIDTH, Ruler } from './ruler.tsx';
 import { bellPath, linearScale, placeLabels } from './scale.ts';
 
@@ -16,7 +16,7 @@ export function HoleAnswer({ assessment }: { readonly assessment: JointAssessmen
   return (
     <>
       <div className={styles.big}>
-        <ComputedValue
+        <ComputedAnswer
           derived={[boreAsPrinted, printError, drawn]}
           text={
             <>
@@ -25,16 +25,14 @@ export function HoleAnswer({ assessment }: { readonly assessment: JointAssessmen
             </>
           }
           label={`Hole to draw, diameter ${lengthText(drawn.value)}`}
-          slot="answers"
           look="plain"
         />
         <small>mm</small>
         <small className={styles.aside}>
-          <ComputedValue
+          <ComputedAnswer
             derived={depth}
             text={lengthNumber(depth.value)}
             label={`Depth to draw, ${lengthText(depth.value)}`}
-            slot="answers"
             look="plain"
           />{' '}
           deep

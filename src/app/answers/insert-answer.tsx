@@ -3,10 +3,10 @@ import { factorText, forceNumber, forceText, lengthText } from '../../wording/am
 import { sizeOfInsert } from '../../wording/names.ts';
 import { reasonForInsert } from '../../wording/reasons.ts';
 import { sentenceOfRejection } from '../../wording/rejections.ts';
-import { ComputedValue } from '../derivation/computed-value.tsx';
 import type { Shown } from '../state/findings.ts';
 import { Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
+import { ComputedAnswer } from './computed-answer.tsx';
 import { holdingLimit } from './margins.ts';
 import { RULER_WIDTH, Ruler } from './ruler.tsx';
 import { linearScale, placeLabels } from './scale.ts';
@@ -26,7 +26,7 @@ export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerPr
   return (
     <>
       <div className={rejection ? `${styles.big} ${styles.struck}` : styles.big}>
-        <ComputedValue
+        <ComputedAnswer
           derived={[knurlDiameter.estimate, length.estimate]}
           text={
             <>
@@ -35,7 +35,6 @@ export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerPr
             </>
           }
           label={words}
-          slot="answers"
           look="plain"
         />
         {rejection ? <small className={styles.aside}>out</small> : null}

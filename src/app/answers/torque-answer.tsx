@@ -2,9 +2,9 @@ import type { JointAssessment, TorqueWindow } from '../../core/joint/assessment.
 import { percentText, torqueNumber, torqueText } from '../../wording/amount.ts';
 import { MODE_EVENTS, sentenceOfOpening } from '../../wording/names.ts';
 import { reasonForTorque } from '../../wording/reasons.ts';
-import { ComputedValue } from '../derivation/computed-value.tsx';
 import { Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
+import { ComputedAnswer } from './computed-answer.tsx';
 import { dialMargin } from './margins.ts';
 import { RULER_WIDTH, Ruler } from './ruler.tsx';
 import { linearScale, placeLabels } from './scale.ts';
@@ -20,11 +20,10 @@ export function TorqueAnswer({ assessment }: { readonly assessment: JointAssessm
   return (
     <>
       <div className={styles.big}>
-        <ComputedValue
+        <ComputedAnswer
           derived={[torque.least, torque.most, torque.dial]}
           text={torqueNumber(torque.dial.value)}
           label={`Torque to dial, ${torqueText(torque.dial.value)}`}
-          slot="answers"
           look="plain"
         />
         <small>N·m</small>
@@ -62,18 +61,16 @@ function NoTorque({
       <TorqueRuler torque={torque} />
       <Margin>
         closed from{' '}
-        <ComputedValue
+        <ComputedAnswer
           derived={torque.least}
           text={torqueText(torque.least.value)}
           label={`Least torque, ${torqueText(torque.least.value)}`}
-          slot="answers"
         />
         , at its limit at{' '}
-        <ComputedValue
+        <ComputedAnswer
           derived={torque.most}
           text={torqueText(torque.most.value)}
           label={`Largest torque, ${torqueText(torque.most.value)}`}
-          slot="answers"
         />
       </Margin>
       <Why>{reasonForTorque(assessment)}</Why>

@@ -1,28 +1,32 @@
-import { useCallback, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
 import { Answers } from '../answers/answers.tsx';
-import { DEMOS } from '../demos/demos.ts';
+import { FIRST_JOINT } from '../demos/demo-list.ts';
 import { DerivationsProvider } from '../derivation/derivations-provider.tsx';
 import type { Kept } from '../state/kept-joint.ts';
 import { useFindings, useSheet } from '../state/sheet-context.ts';
 import { FindingsProvider, SheetProvider } from '../state/sheet-provider.tsx';
 import styles from './app.module.css';
 import { firstMessage } from './first-message.ts';
-import { Footer } from './footer.tsx';
 import { Masthead } from './masthead.tsx';
 import { MessageLine } from './message-line.tsx';
 import { PanelBoundary } from './panel-boundary.tsx';
 import { type Message, SayContext } from './say.ts';
-import { Sheet } from './sheet.tsx';
 import { StopNotice } from './stop-notice.tsx';
 import { useAutosave } from './use-autosave.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
 
+/** Comes after the answers, so that they stand there sooner. */
+const Sheet = lazy(() => import('./sheet.tsx').then((module) => ({ default: module.Sheet })));
+
 /** The page, beginning with the joint that was kept on this device, or the first demonstration. */
 export function App({ kept }: { readonly kept: Kept }) {
-  const [message, setMessage] = useState<Message | null>(() => firstMessage(kept));
+  const [message, setMessage] = useState<Message | null>(null);
+  useEffect(() => {
+    void firstMessage(kept).then((first) => first && setMessage(first));
+  }, [kept]);
   const done = useCallback(() => setMessage(null), []);
   return (
-    <SheetProvider first={kept.kind === 'read' ? kept.document : DEMOS[0]}>
+    <SheetProvider first={kept.kind === 'read' ? kept.document : FIRST_JOINT}>
       <SayContext value={setMessage}>
         <DerivationsProvider>
           <Keeper mayKeep={kept.kind !== 'set-aside' || kept.moved} />
@@ -50,8 +54,11 @@ function Body() {
     <>
       {stop ? <StopNotice stop={stop} /> : null}
       <Answers />
-      <Sheet />
-      <Footer />
+      <PanelBoundary name="The joint">
+        <Suspense fallback={<main id="sheet" className={styles.coming} aria-busy="true" />}>
+          <Sheet />
+        </Suspense>
+      </PanelBoundary>
     </>
   );
 }

@@ -1,19 +1,17 @@
-import { lineOfRefusal } from '../../wording/refusals.ts';
 import { saveText } from '../state/document-file.ts';
 import type { Kept } from '../state/kept-joint.ts';
+import { refusalLines } from './refusal-lines.ts';
 import type { Message } from './say.ts';
 
-const GREATEST_LISTED = 5;
-
 /** What has to be said on opening the page; null as a rule. */
-export function firstMessage(kept: Kept): Message | null {
+export async function firstMessage(kept: Kept): Promise<Message | null> {
   if (kept.kind !== 'set-aside') return null;
   const where = kept.moved
     ? 'It has been set aside whole on this device'
     : 'It stays where it is, so nothing new is kept until it is saved as a file';
   return {
     text: `The joint that was kept here could not be read. ${where}, and a joint to begin with is shown.`,
-    lines: kept.refusals.slice(0, GREATEST_LISTED).map(lineOfRefusal),
+    lines: await refusalLines(kept.refusals),
     isFault: true,
     offer: {
       label: 'Save what was kept as a file',

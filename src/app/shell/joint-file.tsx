@@ -1,13 +1,10 @@
 import { useRef, useState } from 'react';
-import { lineOfRefusal } from '../../wording/refusals.ts';
 import { documentFileName, documentText, saveText } from '../state/document-file.ts';
 import { readDocumentText } from '../state/kept-joint.ts';
 import { useSheet } from '../state/sheet-context.ts';
 import styles from './joint-file.module.css';
+import { refusalLines } from './refusal-lines.ts';
 import { useSay } from './say.ts';
-
-/** Refusals of one file that are read out; more would only repeat them. */
-const GREATEST_LISTED = 8;
 
 /** Opens a joint from a file and saves this one as a file. */
 export function JointFile() {
@@ -23,7 +20,7 @@ export function JointFile() {
         open(result.document);
         say({ text: `Opened from ${file.name}. Undo brings the joint before it back.` });
       } else {
-        const lines = result.refusals.slice(0, GREATEST_LISTED).map(lineOfRefusal);
+        const lines = await refusalLines(result.refusals);
         say({ text: `${file.name} was not opened; the joint on the sheet stays.`, lines, isFault: true });
       }
     } catch {

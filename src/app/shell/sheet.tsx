@@ -8,23 +8,27 @@ import { WhatHole } from '../questions/what-hole/what-hole.tsx';
 import { WhichInsert } from '../questions/which-insert/which-insert.tsx';
 import type { Shown } from '../state/findings.ts';
 import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { Footer } from './footer.tsx';
 import { PanelBoundary } from './panel-boundary.tsx';
 import styles from './sheet.module.css';
 import { StaleFrame } from './stale-frame.tsx';
 
-/** The body of the sheet: the joint, what is given, the questions in their order. */
+/** The body of the sheet: the joint, what is given, the questions in their order, the foot. */
 export function Sheet() {
   const { shown } = useFindings();
   return (
-    <main id="sheet" tabIndex={-1}>
-      <JointPanel />
-      <Given isDrawn={shown !== undefined} />
-      {shown ? <Ranking shown={shown} /> : null}
-      <PanelBoundary name="The drawer">
-        <Drawer />
-      </PanelBoundary>
-      {shown ? <Questions shown={shown} /> : null}
-    </main>
+    <>
+      <main id="sheet" tabIndex={-1}>
+        <JointPanel />
+        <Given isDrawn={shown !== undefined} />
+        {shown ? <Ranking shown={shown} /> : null}
+        <PanelBoundary name="The drawer">
+          <Drawer />
+        </PanelBoundary>
+        {shown ? <Questions shown={shown} /> : null}
+      </main>
+      <Footer />
+    </>
   );
 }
 

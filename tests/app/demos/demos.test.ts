@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { DEMO_NAMES, FIRST_JOINT, loadDemo } from '../../../src/app/demos/demo-list.ts';
 import { DEMOS } from '../../../src/app/demos/demos.ts';
 import { NEW_JOINT } from '../../../src/app/demos/new-joint.ts';
 import { admit } from '../../../src/app/state/admit.ts';
@@ -22,6 +23,16 @@ describe.each([...DEMOS, NEW_JOINT].map((document) => [document.name, document] 
 );
 
 describe('the demonstration joints', () => {
+  test.each(DEMOS.map((document) => [document.name, document] as const))(
+    'include %s by its name',
+    async (name, document) => {
+      expect(await loadDemo(name)).toBe(document);
+    },
+  );
+  test('are listed in their order', () => {
+    expect(DEMO_NAMES).toEqual(DEMOS.map(({ name }) => name));
+    expect(DEMOS[0]).toBe(FIRST_JOINT);
+  });
   test('have names of their own', () => {
     const names = DEMOS.map(({ name }) => name);
     expect(new Set(names).size).toBe(names.length);

@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { configure, render, screen, within } from '@testing-library/react';
+import { configure, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent, { type UserEvent } from '@testing-library/user-event';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
@@ -17,8 +17,9 @@ configure({ defaultHidden: true });
 
 beforeEach(() => localStorage.clear());
 
-function renderApp(kept: Kept = { kind: 'read', document: TALL_FIVE }): UserEvent {
+async function renderApp(kept: Kept = { kind: 'read', document: TALL_FIVE }): Promise<UserEvent> {
   render(<App kept={kept} />);
+  await screen.findByText('Given', {}, { timeout: 30_000 });
   return userEvent.setup();
 }
 
@@ -46,12 +47,12 @@ async function put(user: UserEvent, name: string, text: string): Promise<void> {
 }
 
 describe('the page', () => {
-  test('begins with a demonstration joint on the first visit', () => {
-    renderApp({ kind: 'nothing' });
+  test('begins with a demonstration joint on the first visit', async () => {
+    await renderApp({ kind: 'nothing' });
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Sensor lid');
   });
-  test('answers three questions, each a way to its section', () => {
-    renderApp();
+  test('answers three questions, each a way to its section', async () => {
+    await renderApp();
     for (const [question, target] of [
       ['Which insert?', '#insert'],
       ['What hole?', '#hole'],
@@ -65,7 +66,7 @@ describe('the page', () => {
     expect(answerTo('How tight?')).toHaveTextContent('N·m');
   });
   test('follows an edit at once, and goes back with undo', async () => {
-    const user = renderApp();
+    const user = await renderApp();
     const before = answerTo('Which insert?').textContent;
     await put(user, 'Pull on this joint', '45');
     expect(answerTo('Which insert?').textContent).not.toBe(before);
@@ -74,7 +75,7 @@ describe('the page', () => {
     expect(named('Pull on this joint')).toHaveValue('90');
   });
   test('answers for the insert whose reading was edited', async () => {
-    const user = renderApp({ kind: 'read', document: SENSOR_LID });
+    const user = await renderApp({ kind: 'read', document: SENSOR_LID });
     const before = answerTo('Which insert?').textContent;
     expect(before).not.toContain('5.0 × 5.0');
     await put(user, 'Knurl diameter, mm', '4.7');
@@ -84,7 +85,7 @@ describe('the page', () => {
 
 describe('a reading that cannot be', () => {
   test('is not taken; the last answers stay and are marked stale until it is put right', async () => {
-    const user = renderApp();
+    const user = await renderApp();
     await put(user, 'Knurl diameter, mm', '4.1');
     expect(named('Knurl diameter, mm')).toBeInvalid();
     expect(screen.getByRole('alert')).toHaveTextContent('Not taken.');
@@ -95,7 +96,7 @@ describe('a reading that cannot be', () => {
     expect(answerTo('Which insert?')).toHaveTextContent('4.9 × 5.0');
   });
   test('is mended by one press where knurl and pilot are swapped', async () => {
-    const user = renderApp();
+    const user = await renderApp();
     await put(user, 'Knurl diameter, mm', '4.1');
     await user.click(screen.getByText('Swap them'));
     expect(screen.queryByRole('alert')).not.toBeInTheDocument();
@@ -103,7 +104,7 @@ describe('a reading that cannot be', () => {
     expect(named('Pilot diameter, mm')).toHaveValue('4.10');
   });
   test('is given up with Escape', async () => {
-    const user = renderApp();
+    const user = await renderApp();
     await put(user, 'Knurl diameter, mm', '4.1');
     await user.click(named('Knurl diameter, mm'));
     await user.keyboard('{Escape}');
@@ -115,7 +116,7 @@ describe('a reading that cannot be', () => {
 
 describe('a use that endangers people', () => {
   test('stops the page: no answer, no drawing, no way to put it away', async () => {
-    const user = renderApp();
+    const user = await renderApp();
     expect(screen.getByText('The joint in section')).toBeInTheDocument();
     await user.selectOptions(named('Used for'), 'overhead');
     const stop = screen.getByRole('alert');
@@ -127,7 +128,7 @@ describe('a use that endangers people', () => {
     expect(stop.compareDocumentPosition(answers())).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
   });
   test('goes on where the use is general again', async () => {
-    const user = renderApp();
+    const user = await renderApp();
     await user.selectOptions(named('Used for'), 'overhead');
     await user.selectOptions(named('Used for'), 'general');
     expect(answerTo('What hole?')).toHaveTextContent('⌀4.55mm');
@@ -136,7 +137,7 @@ describe('a use that endangers people', () => {
 
 describe('another screw thread', () => {
   test('keeps the drawer and takes the clearance hole along', async () => {
-    const user = renderApp({ kind: 'read', document: SENSOR_LID });
+    const user = await renderApp({ kind: 'read', document: SENSOR_LID });
     await user.selectOptions(named('Thread'), 'M4');
     expect(answerTo('Which insert?')).toHaveTextContent('M45.6 × 6.0');
     expect(named('Clearance hole ⌀')).toHaveValue('4.5');
@@ -145,22 +146,22 @@ describe('another screw thread', () => {
 });
 
 describe('a kept joint that cannot be read', () => {
-  test('is named with its reason, and can be saved whole', () => {
-    renderApp({
+  test('is named with its reason, and can be saved whole', async () => {
+    await renderApp({
       kind: 'set-aside',
       text: '{',
       refusals: [{ path: '', code: 'newer-version', facts: { version: 2, known: 1 } }],
       moved: true,
     });
     const note = screen.getByRole('status');
-    expect(note).toHaveTextContent('could not be read');
+    await waitFor(() => expect(note).toHaveTextContent('could not be read'));
     expect(note).toHaveTextContent('version 2');
     expect(within(note).getByRole('button', { name: 'Save what was kept as a file' })).toBeEnabled();
   });
   test('is not written over when it could not be moved aside', async () => {
     localStorage.setItem('knurlwright joint', 'old');
     const refusals = [{ path: '', code: 'not-json' as const, facts: { reason: 'cut short' } }];
-    const user = renderApp({ kind: 'set-aside', text: 'old', refusals, moved: false });
+    const user = await renderApp({ kind: 'set-aside', text: 'old', refusals, moved: false });
     await put(user, 'Pull on this joint', '45');
     window.dispatchEvent(new Event('pagehide'));
     expect(localStorage.getItem('knurlwright joint')).toBe('old');
@@ -169,7 +170,7 @@ describe('a kept joint that cannot be read', () => {
 
 describe('an edited joint', () => {
   test('is kept for the next visit', async () => {
-    const user = renderApp();
+    const user = await renderApp();
     await put(user, 'Pull on this joint', '45');
     window.dispatchEvent(new Event('pagehide'));
     expect(localStorage.getItem('knurlwright joint')).toContain('"pull_N":45');
