@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { LIMITS, type LimitName } from './limits.ts';
 
 /** The version that this program writes; older ones are migrated, newer ones refused. */
-export const DOCUMENT_VERSION = 1;
+export const DOCUMENT_VERSION = 2;
 export const DOCUMENT_FORMAT = 'knurlwright-joint';
 
 const within = (name: LimitName) => z.number().check(z.gte(LIMITS[name].least), z.lte(LIMITS[name].greatest));
@@ -37,11 +37,41 @@ const wallSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
+const placeSchema = z.strictObject({ x: within('place_mm'), y: within('place_mm') });
+
+const patternSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('single') }),
+  z.strictObject({
+    kind: z.literal('rectangular'),
+    columns: count('patternCount'),
+    rows: count('patternCount'),
+    spacingX_mm: within('spacing_mm'),
+    spacingY_mm: within('spacing_mm'),
+  }),
+  z.strictObject({
+    kind: z.literal('circular'),
+    count: count('patternCount'),
+    diameter_mm: within('spacing_mm'),
+  }),
+  z.strictObject({
+    kind: z.literal('free'),
+    positions_mm: z
+      .array(placeSchema)
+      .check(z.minLength(LIMITS.patternCount.least), z.maxLength(LIMITS.patternCount.greatest)),
+  }),
+]);
+
+const pivotSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('centroid') }),
+  z.strictObject({ kind: z.literal('edge'), x_mm: within('edge_mm'), y_mm: within('edge_mm') }),
+]);
+
 const jointSchema = z.strictObject({
   clamped: z.strictObject({
     material: id,
     thickness_mm: within('clampedThickness_mm'),
     clearanceHole_mm: within('clearanceHole_mm'),
+    sleeve: z.optional(z.strictObject({ material: id, outsideDiameter_mm: within('sleeveDiameter_mm') })),
   }),
   gap_mm: within('gap_mm'),
   sunk_mm: within('sunk_mm'),
@@ -70,12 +100,20 @@ const jointSchema = z.strictObject({
     friction: id,
     washer: z.enum(['none', 'plain']),
     length_mm: z.optional(within('screwLength_mm')),
+    threadLocking: z.enum(['none', 'fluid']),
   }),
+  pattern: patternSchema,
   loads: z.strictObject({
     pull_N: within('pull_N'),
     shear_N: within('shear_N'),
+    shearAcross_N: within('shear_N'),
+    at_mm: z.strictObject({ x: within('place_mm'), y: within('place_mm'), z: within('place_mm') }),
+    moment_Nm: z.strictObject({ x: within('moment_Nm'), y: within('moment_Nm'), z: within('moment_Nm') }),
+    pivot: pivotSchema,
     serviceTemperature_degC: within('serviceTemperature_degC'),
     duration_h: within('duration_h'),
+    retightenings: count('retightenings'),
+    vibration: z.enum(['none', 'present']),
   }),
   use: z.enum(['general', 'overhead', 'lifting', 'vehicle', 'climbing', 'pressure', 'mains']),
   tool: z.strictObject({

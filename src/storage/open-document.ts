@@ -1,4 +1,5 @@
 import { DOCUMENT_FORMAT, DOCUMENT_VERSION, documentSchema, type JointDocument } from './document.ts';
+import { FIRST_VERSION, migrated } from './migrations/migrations.ts';
 import type { Refusal } from './refusal.ts';
 import { schemaRefusals } from './schema-refusals.ts';
 
@@ -28,7 +29,7 @@ export function openDocumentText(text: string): Opened {
   return openDocument(input);
 }
 
-/** Checks a parsed value against the document's format, version and schema. */
+/** Carries a parsed value to the present version and checks it against the document's format, version and schema. */
 export function openDocument(input: unknown): Opened {
   if (typeof input !== 'object' || input === null || Reflect.get(input, 'format') !== DOCUMENT_FORMAT) {
     return refused('not-ours', { wanted: DOCUMENT_FORMAT }, 'format');
@@ -37,8 +38,12 @@ export function openDocument(input: unknown): Opened {
   if (typeof version === 'number' && version > DOCUMENT_VERSION) {
     return refused('newer-version', { version, known: DOCUMENT_VERSION }, 'version');
   }
-  const parsed = documentSchema.safeParse(input);
+  const current = isKnownVersion(version) ? migrated({ ...input }, version) : input;
+  const parsed = documentSchema.safeParse(current);
   return parsed.success
     ? { kind: 'opened', document: parsed.data }
-    : { kind: 'refused', refusals: schemaRefusals(parsed.error.issues, input) };
+    : { kind: 'refused', refusals: schemaRefusals(parsed.error.issues, current) };
 }
+
+const isKnownVersion = (version: unknown): version is number =>
+  typeof version === 'number' && Number.isInteger(version) && version >= FIRST_VERSION;

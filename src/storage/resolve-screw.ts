@@ -1,5 +1,6 @@
 import type { Catalogue } from '../core/joint/catalogue.ts';
-import type { Screw } from '../core/screws/screw.ts';
+import type { BiggerScrew, Screw } from '../core/screws/screw.ts';
+import type { Thread } from '../core/screws/thread.ts';
 import type { JointDocument } from './document.ts';
 import type { Faults } from './resolve.ts';
 
@@ -87,6 +88,24 @@ export function resolveScrew(given: GivenJoint, catalogue: Catalogue, faults: Fa
       ...(oiled ? { friction: oiled } : {}),
       ...(strongest ? { propertyClass: strongest } : {}),
       ...(washer ? { washer } : {}),
+      ...biggerScrew(catalogue, thread, screw.head),
     },
   };
+}
+
+/** The next larger thread of the same system with the same head, where its rows are all there. */
+function biggerScrew(
+  catalogue: Catalogue,
+  thread: Thread,
+  standard: string,
+): { readonly bigger?: BiggerScrew } {
+  const larger = catalogue.threads.filter(
+    (row) => row.system === thread.system && row.nominalDiameter > thread.nominalDiameter,
+  );
+  const [next] = [...larger].sort((one, other) => one.nominalDiameter - other.nominalDiameter);
+  const head = catalogue.heads.find((row) => row.standard === standard && row.thread === next?.id);
+  if (!next || !head) return {};
+  const washer = catalogue.washers.find((row) => row.thread === next.id);
+  const standardLengths = catalogue.screwLengths.find((row) => row.thread === next.id)?.lengths ?? [];
+  return { bigger: { thread: next, head, standardLengths, ...(washer ? { washer } : {}) } };
 }

@@ -10,7 +10,9 @@ import type { InsertRecord, JointDocument } from './document.ts';
 import { LEAST_LOAD_N } from './limits.ts';
 import type { Refusal } from './refusal.ts';
 import { resolveHost } from './resolve-host.ts';
+import { resolveGroup } from './resolve-loads.ts';
 import { resolveScrew } from './resolve-screw.ts';
+import { resolveSleeve, sleeveAlternative } from './resolve-sleeve.ts';
 
 export interface ResolvedDocument {
   readonly joint: Joint;
@@ -44,7 +46,13 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
       choices: catalogue.clampedMaterials.map((row) => row.id).join(', '),
     });
   }
-  for (const key of ['pull_N', 'shear_N'] as const) {
+  const group = resolveGroup(given, faults);
+  const sleeve = resolveSleeve(given, catalogue, faults);
+  const farSide = given.insertSide === 'far-side';
+  if (given.seat !== 'from-geometry' && (given.seat === 'far-side') !== farSide) {
+    faults.add('joint.seat', 'seat-contradicts-side', { seat: given.seat, side: given.insertSide });
+  }
+  for (const key of ['pull_N', 'shear_N', 'shearAcross_N'] as const) {
     const value = given.loads[key];
     if (value > 0 && value < LEAST_LOAD_N) {
       faults.add(`joint.loads.${key}`, 'below-limit', { value, least: LEAST_LOAD_N });
@@ -64,6 +72,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
       material: clampedMaterial,
       thickness: given.clamped.thickness_mm,
       clearanceHole: given.clamped.clearanceHole_mm,
+      ...(sleeve ? { sleeve } : {}),
     },
     gap: given.gap_mm,
     sunk: given.sunk_mm,
@@ -80,11 +89,15 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     },
     screw,
     loads: {
-      pull: given.loads.pull_N,
-      shear: given.loads.shear_N,
+      pull: group.loads.pull.value,
+      shear: group.loads.shear.value,
       serviceTemperature: given.loads.serviceTemperature_degC,
       duration: given.loads.duration_h,
+      retightenings: given.loads.retightenings,
     },
+    group,
+    vibration: given.loads.vibration,
+    threadLocking: given.screw.threadLocking,
     use: given.use,
     tool: {
       kind: given.tool.kind,
@@ -94,6 +107,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
         .sort((one, other) => one - other),
       step: toCore(given.tool.step_Nm, 'N·m'),
     },
+    alternatives: sleeveAlternative(catalogue),
     factors: { limits: given.factors.limits, closed: given.factors.closed },
   };
   const chosen = document.chosenInsert === undefined ? {} : { chosenInsert: document.chosenInsert };

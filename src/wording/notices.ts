@@ -1,6 +1,13 @@
 import type { SettingMethod } from '../core/inserts/insert.ts';
 import type { Notice, NoticeCode } from '../core/joint/assessment.ts';
-import { decimalText, lengthText, NO_BREAK_SPACE, temperatureText, torqueText } from './amount.ts';
+import {
+  decimalText,
+  durationText,
+  lengthText,
+  NO_BREAK_SPACE,
+  temperatureText,
+  torqueText,
+} from './amount.ts';
 import { SEAT_NAMES, SETTING_NAMES } from './names.ts';
 
 type Facts = Notice['facts'];
@@ -60,6 +67,16 @@ const WORDS = {
     `The dial of ${torque(facts, 'dial')} is above ${torque(facts, 'breaking')}, the smallest torque at which such a screw may break. Use a setting below it.`,
   'strengths-low-confidence': (facts) =>
     `Little is known of ${word(facts, 'material')} as printed. Pull a coupon before you rely on these numbers.`,
+  'creep-extrapolated': (facts) =>
+    `Creep was measured up to ${decimalText(number(facts, 'known'), 0)}${NO_BREAK_SPACE}hours and is carried on to ${durationText(number(facts, 'hours'))}. Check the torque again after a month.`,
+  vibration: (facts) =>
+    word(facts, 'locking') === 'fluid'
+      ? 'Shaking turns screws loose. The fluid holds the thread only while clamp force is left: mark the head and look at it.'
+      : 'Shaking turns screws loose, and a torque alone does not stop it. Lock the screw mechanically, mark the head and look at it.',
+  'breaking-torque-unknown': (facts) =>
+    `No standard gives a breaking torque for class ${word(facts, 'propertyClass')}; the yield limit stands alone.`,
+  'setting-above-breaking-torque': (facts) =>
+    `Your setting of ${torque(facts, 'setting')} is impossible here: a screw ${word(facts, 'screw')} of this class may break at ${torque(facts, 'breaking')}.`,
   'no-load-given': () =>
     'No load is given, so the least torque is nothing and the margins say little. Enter the pull that this joint must carry.',
   'insert-across-layers': () =>

@@ -112,9 +112,25 @@ const WORDS = {
     wrong: `The chosen insert, “${text(facts, 'value')}”, is not in the drawer.`,
     cause: 'Was it taken out or renamed?',
   }),
-  'screw-length-not-made': (facts) => ({
-    wrong: `A screw of ${lengthText(number(facts, 'value'))} is not a standard length.`,
-    cause: facts['choices'] === undefined ? 'Choose a length that is made.' : choices(facts),
+  'seat-contradicts-side': (facts) => ({
+    wrong: `An insert set from the ${text(facts, 'side') === 'far-side' ? 'far' : 'near'} side cannot have its part bear ${text(facts, 'seat') === 'far-side' ? 'on a far-side shoulder' : 'there'}.`,
+    cause: 'Let the sizes decide, or set the insert from the other side.',
+  }),
+  'sleeve-not-wider': (facts) => ({
+    wrong: `A spacer of ${lengthText(number(facts, 'value'))} has no wall round its hole of ${lengthText(number(facts, 'hole'))}.`,
+    cause: 'Give its outside diameter.',
+  }),
+  'twist-on-one-point': () => ({
+    wrong: 'One screw cannot take a moment that turns the part round it.',
+    cause: 'Add a second screw, or let the load act through the screw.',
+  }),
+  'tilt-without-arm': () => ({
+    wrong: 'The screws lie in one line, so a moment across that line finds no arm between them.',
+    cause: 'Let the part turn about its edge, and give the distance to the edge.',
+  }),
+  'screw-beyond-edge': (facts) => ({
+    wrong: `A screw ${lengthText(number(facts, 'screw'))} from the middle lies beyond the edge at ${lengthText(number(facts, 'edge'))}.`,
+    cause: 'Give the distance from the middle of the screws to the edge of the part.',
   }),
   'looks-like-inches': insertFault('looks-like-inches'),
   'pilot-not-below-knurl': insertFault('pilot-not-below-knurl'),

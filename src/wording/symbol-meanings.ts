@@ -197,6 +197,8 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   P_p: 'pull that yields the screw',
   'F(t)/F_0': 'share of the clamp force left',
   'C_p/C_b': 'give of the plastic against that of the screw',
+  c: 'how many times its first give the plastic has',
+  c_r: 'the same at the last re-tightening',
   't h': 'time under load',
   'm@φ': 'creep coefficient',
   'n@φ': 'creep exponent',

@@ -24,9 +24,9 @@ export const ROOMS: Readonly<Record<string, Room>> = {
 export const CORE_STOREYS: readonly (readonly string[])[] = [
   ['units', 'sources', 'numerics'],
   ['inserts', 'host', 'screws', 'evidence'],
-  ['holes', 'pull-out', 'torque', 'relaxation'],
+  ['holes', 'pull-out', 'torque', 'relaxation', 'loads'],
   ['joint'],
-  ['chance'],
+  ['chance', 'service'],
   ['recommend'],
 ];
 

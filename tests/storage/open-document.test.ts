@@ -150,8 +150,8 @@ describe('openDocument', () => {
     },
   );
   test('refuses a newer version before it looks at anything else', () => {
-    expect(refusalsOf({ format: 'knurlwright-joint', version: 2, shape: 'unknown' })).toEqual([
-      { path: 'version', code: 'newer-version', facts: { version: 2, known: 1 } },
+    expect(refusalsOf({ format: 'knurlwright-joint', version: 3, shape: 'unknown' })).toEqual([
+      { path: 'version', code: 'newer-version', facts: { version: 3, known: 2 } },
     ]);
   });
   test('refuses an older version, a version that is text and none', () => {

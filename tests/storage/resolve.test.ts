@@ -143,12 +143,12 @@ describe('resolveDocument', () => {
     [
       'length-and-knurl-swapped',
       'knurlDiameter_mm',
-      { knurlDiameter_mm: [3.5], pilotDiameter_mm: [3.3], length_mm: [4.6] },
+      { knurlDiameter_mm: [3.3], pilotDiameter_mm: [3.2], length_mm: [4.6] },
     ],
     [
       'no-brass-left',
       'knurlDiameter_mm',
-      { knurlDiameter_mm: [3.5], pilotDiameter_mm: [3.3], length_mm: [2.9] },
+      { knurlDiameter_mm: [3.3], pilotDiameter_mm: [3.2], length_mm: [2.9] },
     ],
     ['knurl-too-wide', 'knurlDiameter_mm', { knurlDiameter_mm: [11.3] }],
     ['pilot-below-thread', 'pilotDiameter_mm', { pilotDiameter_mm: [2.8] }],

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { CATALOGUE } from '../../src/data/catalogue.ts';
-import { DOCUMENT_FORMAT, type InsertRecord, type JointDocument } from '../../src/storage/document.ts';
+import {
+  DOCUMENT_FORMAT,
+  DOCUMENT_VERSION,
+  type InsertRecord,
+  type JointDocument,
+} from '../../src/storage/document.ts';
 import { LEAST_LOAD_N, LIMITS, type LimitName } from '../../src/storage/limits.ts';
 
 /** A file knows no −0. */
@@ -104,6 +109,7 @@ const screw = (thread: Thread): Parts<'screw'> =>
       propertyClass: oneOf(CATALOGUE.propertyClasses.map(({ id }) => id)),
       friction: oneOf(CATALOGUE.frictionConditions.map(({ id }) => id)),
       washer: fc.constantFrom('none', 'plain'),
+      threadLocking: fc.constantFrom('none', 'fluid'),
       length: fc.option(within('screwLength_mm'), { nil: undefined }),
     })
     .map(({ length, ...rest }) => ({
@@ -111,6 +117,30 @@ const screw = (thread: Thread): Parts<'screw'> =>
       ...rest,
       ...(length === undefined ? {} : { length_mm: length }),
     }));
+
+const place = fc.oneof(fc.constant(0), mostly('place_mm', -60, 60));
+const moment = fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, mostly('moment_Nm', -2, 2));
+const patternCount = fc.integer({ min: LIMITS.patternCount.least, max: 5 });
+
+const pattern: fc.Arbitrary<JointDocument['joint']['pattern']> = fc.oneof(
+  fc.constant({ kind: 'single' as const }),
+  fc.record({
+    kind: fc.constant('rectangular' as const),
+    columns: patternCount,
+    rows: patternCount,
+    spacingX_mm: mostly('spacing_mm', 10, 80),
+    spacingY_mm: mostly('spacing_mm', 10, 80),
+  }),
+  fc.record({
+    kind: fc.constant('circular' as const),
+    count: patternCount,
+    diameter_mm: mostly('spacing_mm', 10, 80),
+  }),
+  fc.record({
+    kind: fc.constant('free' as const),
+    positions_mm: fc.array(fc.record({ x: place, y: place }), { minLength: 1, maxLength: 6 }),
+  }),
+);
 
 const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
   fc.record({
@@ -131,9 +161,19 @@ const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
       step_mm: within('step_mm'),
     }),
     screw: screw(thread),
+    pattern,
     loads: fc.record({
       pull_N: fc.oneof(fc.constant(0), mostly('pull_N', LEAST_LOAD_N, 300)),
       shear_N: fc.oneof(fc.constant(0), mostly('shear_N', LEAST_LOAD_N, 100)),
+      shearAcross_N: fc.oneof(fc.constant(0), mostly('shear_N', LEAST_LOAD_N, 100)),
+      at_mm: fc.record({ x: place, y: place, z: place }),
+      moment_Nm: fc.record({ x: moment, y: moment, z: moment }),
+      pivot: fc.oneof(
+        fc.constant({ kind: 'centroid' as const }),
+        fc.record({ kind: fc.constant('edge' as const), x_mm: within('edge_mm'), y_mm: within('edge_mm') }),
+      ),
+      retightenings: fc.integer({ min: LIMITS.retightenings.least, max: LIMITS.retightenings.greatest }),
+      vibration: fc.constantFrom('none', 'present'),
       serviceTemperature_degC: mostly('serviceTemperature_degC', -10, 60),
       duration_h: within('duration_h'),
     }),
@@ -156,7 +196,7 @@ export const anyDocument: fc.Arbitrary<JointDocument> = oneOf(threads).chain((th
     })
     .map(({ joint, permissibleError_mm, drawer }) => ({
       format: DOCUMENT_FORMAT,
-      version: 1 as const,
+      version: DOCUMENT_VERSION,
       name: 'Drawn at random',
       scenario: '',
       joint,

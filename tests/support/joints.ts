@@ -10,6 +10,7 @@ import { recommend } from '../../src/core/recommend/recommend.ts';
 import type { Recommendation } from '../../src/core/recommend/recommendation.ts';
 import { type CoreUnit, type Derived, entry } from '../../src/core/sources/derived.ts';
 import { CATALOGUE } from '../../src/data/catalogue.ts';
+import { CENTRED_LOAD } from '../../src/storage/centred-load.ts';
 import { DOCUMENT_FORMAT, type InsertRecord, type JointDocument } from '../../src/storage/document.ts';
 import { openDocument } from '../../src/storage/open-document.ts';
 import { type ResolvedDocument, resolveDocument } from '../../src/storage/resolve.ts';
@@ -39,8 +40,16 @@ const USUAL_JOINT: GivenJoint = {
   },
   setting: 'heat-set',
   holes: { compensation: 'in-cad', fit_mm: 0.05, step_mm: 0.05 },
-  screw: { thread: 'M3', head: 'ISO 4762', propertyClass: '8.8', friction: 'as-delivered', washer: 'none' },
-  loads: { pull_N: 83, shear_N: 19, serviceTemperature_degC: 31, duration_h: 8760 },
+  screw: {
+    thread: 'M3',
+    head: 'ISO 4762',
+    propertyClass: '8.8',
+    friction: 'as-delivered',
+    washer: 'none',
+    threadLocking: 'none',
+  },
+  pattern: { kind: 'single' },
+  loads: { pull_N: 83, shear_N: 19, serviceTemperature_degC: 31, duration_h: 8760, ...CENTRED_LOAD },
   use: 'general',
   tool: { kind: 'torque-driver', settings_Nm: [], step_Nm: 0.05 },
   factors: { limits: 1.15, closed: 1.25 },
@@ -61,7 +70,7 @@ export function jointDocument(changes: Changes = {}): JointDocument {
   const { drawer, permissibleError_mm, ...joint } = changes;
   return {
     format: DOCUMENT_FORMAT,
-    version: 1,
+    version: 2,
     name: 'Joint of a test',
     scenario: '',
     joint: {

@@ -49,6 +49,10 @@ const NOTICES = {
   'strengths-low-confidence': [{ material: 'PA-CF' }, ['PA-CF']],
   'no-load-given': [{ pull: 0 }, ['No load']],
   'insert-across-layers': [{ material: 'PETG' }, ['across the build']],
+  'creep-extrapolated': [{ hours: 8760, known: 1000 }, ['1,000', 'year']],
+  vibration: [{ locking: 'none' }, ['mechanically']],
+  'breaking-torque-unknown': [{ propertyClass: '5.8' }, ['5.8']],
+  'setting-above-breaking-torque': [{ setting: 1800, breaking: 1500, screw: 'M3' }, ['1.80', '1.50', 'M3']],
 } as const satisfies Record<NoticeCode, readonly [Notice['facts'], readonly string[]]>;
 
 describe('sentenceOfNotice', () => {

@@ -1,9 +1,10 @@
+import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
 export const CAMERA_BRACKET: JointDocument = {
   format: 'knurlwright-joint',
-  version: 1,
+  version: 2,
   name: 'Camera bracket',
   scenario:
     'A bent steel bracket for a bench camera, held to a PLA arm with an M3 across a sealing strip that keeps a gap of half a millimetre.',
@@ -24,8 +25,16 @@ export const CAMERA_BRACKET: JointDocument = {
     },
     setting: 'heat-set',
     holes: { compensation: 'in-cad', fit_mm: 0.05, step_mm: 0.05 },
-    screw: { thread: 'M3', head: 'ISO 7380-1', propertyClass: '10.9', friction: 'oiled', washer: 'none' },
-    loads: { pull_N: 25, shear_N: 8, serviceTemperature_degC: 30, duration_h: 4380 },
+    screw: {
+      thread: 'M3',
+      head: 'ISO 7380-1',
+      propertyClass: '10.9',
+      friction: 'oiled',
+      washer: 'none',
+      threadLocking: 'none',
+    },
+    pattern: { kind: 'single' },
+    loads: { pull_N: 25, shear_N: 8, serviceTemperature_degC: 30, duration_h: 4380, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [], step_Nm: 0.05 },
     factors: { limits: 1.1, closed: 1.2 },

@@ -1,9 +1,10 @@
+import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
 export const FAR_SIDE_MOUNT: JointDocument = {
   format: 'knurlwright-joint',
-  version: 1,
+  version: 2,
   name: 'Far-side mount',
   scenario:
     'An aluminium rail foot on a printed polycarbonate console. The M5 insert is set from behind and pulled against a shoulder of plastic.',
@@ -24,8 +25,16 @@ export const FAR_SIDE_MOUNT: JointDocument = {
     },
     setting: 'heat-set',
     holes: { compensation: 'in-cad', fit_mm: 0.05, step_mm: 0.05 },
-    screw: { thread: 'M5', head: 'ISO 4762', propertyClass: '8.8', friction: 'oiled', washer: 'plain' },
-    loads: { pull_N: 60, shear_N: 5, serviceTemperature_degC: 30, duration_h: 8760 },
+    screw: {
+      thread: 'M5',
+      head: 'ISO 4762',
+      propertyClass: '8.8',
+      friction: 'oiled',
+      washer: 'plain',
+      threadLocking: 'none',
+    },
+    pattern: { kind: 'single' },
+    loads: { pull_N: 60, shear_N: 5, serviceTemperature_degC: 30, duration_h: 8760, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [], step_Nm: 0.1 },
     factors: { limits: 1.1, closed: 1.2 },

@@ -1,9 +1,10 @@
+import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
 export const METER_COVER: JointDocument = {
   format: 'knurlwright-joint',
-  version: 1,
+  version: 2,
   name: 'Meter cover',
   scenario:
     'A thin stainless cover over the dial of a pocket meter, held by M2 screws in slim posts printed in ASA.',
@@ -31,8 +32,10 @@ export const METER_COVER: JointDocument = {
       propertyClass: 'A2-70',
       friction: 'as-delivered',
       washer: 'none',
+      threadLocking: 'none',
     },
-    loads: { pull_N: 8, shear_N: 2, serviceTemperature_degC: 50, duration_h: 26_280 },
+    pattern: { kind: 'single' },
+    loads: { pull_N: 8, shear_N: 2, serviceTemperature_degC: 50, duration_h: 26_280, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [], step_Nm: 0.01 },
     factors: { limits: 1.1, closed: 1.2 },

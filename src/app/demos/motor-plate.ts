@@ -1,9 +1,10 @@
+import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
 export const MOTOR_PLATE: JointDocument = {
   format: 'knurlwright-joint',
-  version: 1,
+  version: 2,
   name: 'Motor plate',
   scenario:
     'A steel plate with a small gear motor on an ABS housing that runs warm: four M4 screws, this is the one that is loaded most.',
@@ -25,8 +26,16 @@ export const MOTOR_PLATE: JointDocument = {
     },
     setting: 'heat-set',
     holes: { compensation: 'in-cad', fit_mm: 0.05, step_mm: 0.05 },
-    screw: { thread: 'M4', head: 'ISO 4762', propertyClass: '8.8', friction: 'oiled', washer: 'plain' },
-    loads: { pull_N: 160, shear_N: 60, serviceTemperature_degC: 60, duration_h: 17_520 },
+    screw: {
+      thread: 'M4',
+      head: 'ISO 4762',
+      propertyClass: '8.8',
+      friction: 'oiled',
+      washer: 'plain',
+      threadLocking: 'none',
+    },
+    pattern: { kind: 'single' },
+    loads: { pull_N: 160, shear_N: 60, serviceTemperature_degC: 60, duration_h: 17_520, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [0.5, 0.8, 1, 1.2, 1.5, 2, 2.5], step_Nm: 0.1 },
     factors: { limits: 1.2, closed: 1.3 },

@@ -1,9 +1,10 @@
+import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
 export const PARTS_BOX: JointDocument = {
   format: 'knurlwright-joint',
-  version: 1,
+  version: 2,
   name: 'Parts box',
   scenario:
     'A printed lid on a printed box, PETG on PETG, opened often and tightened by feel: the lid rests on the brass ring of the insert.',
@@ -24,8 +25,16 @@ export const PARTS_BOX: JointDocument = {
     },
     setting: 'heat-set',
     holes: { compensation: 'in-cad', fit_mm: 0.05, step_mm: 0.05 },
-    screw: { thread: 'M3', head: 'ISO 4762', propertyClass: 'A2-70', friction: 'oiled', washer: 'plain' },
-    loads: { pull_N: 15, shear_N: 4, serviceTemperature_degC: 30, duration_h: 8760 },
+    screw: {
+      thread: 'M3',
+      head: 'ISO 4762',
+      propertyClass: 'A2-70',
+      friction: 'oiled',
+      washer: 'plain',
+      threadLocking: 'none',
+    },
+    pattern: { kind: 'single' },
+    loads: { pull_N: 15, shear_N: 4, serviceTemperature_degC: 30, duration_h: 8760, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'hand', settings_Nm: [], step_Nm: 0.05 },
     factors: { limits: 1.1, closed: 1.1 },

@@ -1,9 +1,10 @@
+import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
 export const SENSOR_LID: JointDocument = {
   format: 'knurlwright-joint',
-  version: 1,
+  version: 2,
   name: 'Sensor lid',
   scenario: 'A 3 mm aluminium lid, screwed with an M3 to a PETG boss that carries a heat-set brass insert.',
   joint: {
@@ -29,8 +30,10 @@ export const SENSOR_LID: JointDocument = {
       propertyClass: '8.8',
       friction: 'as-delivered',
       washer: 'none',
+      threadLocking: 'none',
     },
-    loads: { pull_N: 90, shear_N: 20, serviceTemperature_degC: 40, duration_h: 8760 },
+    pattern: { kind: 'single' },
+    loads: { pull_N: 90, shear_N: 20, serviceTemperature_degC: 40, duration_h: 8760, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [0.25, 0.4, 0.6, 0.9], step_Nm: 0.05 },
     factors: { limits: 1.1, closed: 1.2 },

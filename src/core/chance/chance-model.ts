@@ -154,7 +154,7 @@ function sampledModes(joint: AnswerableJoint, situation: Situation): SampledMode
     const path = rule.path(situation.seat);
     const capacity = path === 'none' || path === 'pull' ? undefined : rule.capacity(situation);
     if (path === 'none' || path === 'pull' || capacity === undefined) return [];
-    const scatter = scatterKindOf(rule.mode, joint.clamped.material.kind);
+    const scatter = scatterKindOf(rule.mode, situation.clamped.contact.kind);
     return [
       {
         mode: rule.mode,

@@ -1,98 +1,114 @@
 import type { PrintedMaterial } from '../host/material.ts';
-import { ringDiameter } from '../pull-out/boss-split.ts';
+import { strengthLeft } from '../host/temperature.ts';
 import type { Situation } from '../pull-out/situation.ts';
-import { creepFactorOf, creepLaw } from '../relaxation/findley.ts';
+import { type CreepLaw, creepFactorOf, creepLaw } from '../relaxation/findley.ts';
 import { residualPreloadRatioOf } from '../relaxation/residual-preload.ts';
+import { lastRetightening } from '../relaxation/retightening.ts';
+import { warmCreepLaw } from '../relaxation/warm-creep.ts';
 import { frustumStiffness, screwStiffness } from '../screws/stiffness.ts';
 import { stressAreaOf } from '../screws/stress-area.ts';
 import { type Derived, entry } from '../sources/derived.ts';
+import { hostComplianceOf } from './host-compliance.ts';
 import type { Joint } from './joint.ts';
 
 /** Modulus of the screw, MPa. */
 const STEEL_MODULUS = 205_000;
 
-/** Plastic in the clamp loop: how it gives at once, mm/N, and how many times that later, [-]. */
+/** Plastic in the clamp loop: how it gives at once, mm/N, and how it creeps at service temperature. */
 interface PlasticLink {
   readonly compliance: number;
-  readonly creep: number;
+  readonly law: CreepLaw;
 }
 
-const creepOf = (polymer: PrintedMaterial, hours: number): number =>
-  creepFactorOf(
-    creepLaw({
-      after1h: polymer.creepRatio1h.value,
-      after24h: polymer.creepRatio24h.value,
-      after1000h: polymer.creepRatio1000h.value,
-    }),
-    hours,
-  );
+/** Creep law of a polymer at 23 °C through its ratios. */
+export const creepLawOf = (polymer: PrintedMaterial): CreepLaw =>
+  creepLaw({
+    after1h: polymer.creepRatio1h.value,
+    after24h: polymer.creepRatio24h.value,
+    after1000h: polymer.creepRatio1000h.value,
+  });
+
+const warmLawOf = (polymer: PrintedMaterial, serviceTemperature: number): CreepLaw =>
+  warmCreepLaw(creepLawOf(polymer), strengthLeft(polymer, serviceTemperature).value);
 
 /**
- * Compliance of the plastic that holds an insert against an axial force.
+ * Compliance of the stretched screw.
  *
- *     C = ln(Do/Dk)/(2π · G · Lk)        G = E/(2 · (1 + ν))
+ *     Cb = (g + LE/2)/(E · As)
  *
- * A bonded ring sheared along its axis between the knurl and the ring that resists.
+ * Thread over the whole length; half of the engagement stretches with it.
  *
- * @param situation - knurl Dk and Lk, ring Do [mm], modulus E [MPa], Poisson's ratio ν [-]
- * @returns C [mm/N], 0 where no plastic stands round the knurl
- * @source elasticity coaxial shear
+ * @param joint - thread of the screw [mm]
+ * @param situation - engagement LE [mm]
+ * @param gripLength - g [mm]
+ * @returns Cb [mm/N]
+ * @source shigley ch. 8, bolt stiffness
  */
-export function hostComplianceOf(situation: Situation): number {
-  const { insert, material } = situation;
-  const shearModulus = material.modulusInPlane.value / (2 * (1 + material.poissonRatio.value));
-  const ratio = Math.max(1, ringDiameter(situation).value / insert.knurlDiameter.estimate.value);
-  return Math.log(ratio) / (2 * Math.PI * shearModulus * insert.knurledLength.estimate.value);
-}
-
-/**
- * Share of the preload that is left after the time under load.
- *
- *     F(t)/F0 = (Cb + Σ Cp)/(Cb + Σ Cp · c(t))        c(t) = 1 + m·tⁿ
- *
- * In the loop: the screw; a printed clamped part (pressure cone); the plastic that holds the insert where the clamp
- * force passes through it. A metal part on the insert leaves no plastic in the loop: nothing is lost. Creep data hold
- * at 23 °C; warmer joints lose more than this.
- *
- * @param joint - clamped part, time under load t [h]
- * @param situation - seat, insert, host
- * @param gripLength - stretched length of the screw [mm]
- * @returns F(t)/F0 [-], above 0, at most 1
- * @source own-model constant length of the loop
- * @source findley-iso-899 creep
- * @source shigley pressure cone, screw stiffness
- */
-export function preloadLeft(joint: Joint, situation: Situation, gripLength: number): Derived {
+export function screwComplianceOf(joint: Joint, situation: Situation, gripLength: number): number {
   const area = stressAreaOf(joint.screw.thread);
-  const stretched = gripLength + situation.engagement.value / 2;
-  const Cb =
+  return (
     1 /
     screwStiffness({
       shankArea: area,
       shankLength: 0,
       threadArea: area,
-      threadLength: stretched,
+      threadLength: gripLength + situation.engagement.value / 2,
       modulus: STEEL_MODULUS,
-    }).value;
+    }).value
+  );
+}
+
+/**
+ * Share of the preload that is left after the time under load.
+ *
+ *     F(t)/F0 = [Cb + Σ Cp · c(tr)]/[Cb + Σ Cp · c(t)]        c(t) = 1 + m · θ^−2.4 · tⁿ
+ *
+ * In the loop: the screw; a printed clamped part without a sleeve (pressure cone); the plastic that holds the insert
+ * where the clamp force passes through it. A metal part on the insert leaves no plastic in the loop: nothing is lost.
+ * tr is the last re-tightening: what has crept until then need not creep again.
+ *
+ * @param joint - clamped part, temperature [°C], time under load t [h], re-tightenings
+ * @param situation - seat, insert, host
+ * @param gripLength - stretched length of the screw [mm]
+ * @returns F(t)/F0 [-], above 0, at most 1
+ * @source own-model constant length of the loop, growth with temperature
+ * @source findley-iso-899 creep, extrapolated beyond 1000 h
+ * @source shigley pressure cone, screw stiffness
+ */
+export function preloadLeft(joint: Joint, situation: Situation, gripLength: number): Derived {
+  const { duration, retightenings } = joint.loads;
+  const Cb = screwComplianceOf(joint, situation, gripLength);
   const links = plasticLinks(joint, situation);
   const Cp = links.reduce((sum, link) => sum + link.compliance, 0);
-  const creep = Cp === 0 ? 1 : links.reduce((sum, link) => sum + link.compliance * link.creep, 0) / Cp;
+  const creepAt = (hours: number): number =>
+    Cp === 0
+      ? 1
+      : links.reduce((sum, link) => sum + link.compliance * creepFactorOf(link.law, hours), 0) / Cp;
+  const last = lastRetightening(duration, retightenings);
+  const crept = last === undefined ? 1 : creepAt(last);
+  const loop = { elasticCompliance: Cb, plasticCompliance: Cp };
+  const creep = creepAt(duration);
   return {
     symbol: 'R_F',
-    value: residualPreloadRatioOf({ elasticCompliance: Cb, plasticCompliance: Cp }, creep),
+    value: residualPreloadRatioOf(loop, creep) / residualPreloadRatioOf(loop, crept),
     unit: '-',
-    formula: '(1 + C_p/C_b)/(1 + C_p/C_b · c)',
-    entries: [entry('C_p/C_b', Cp / Cb, '-'), entry('c', creep, '-'), entry('t', joint.loads.duration, 'h')],
+    formula: '(1 + C_p/C_b · c_r)/(1 + C_p/C_b · c)',
+    entries: [
+      entry('C_p/C_b', Cp / Cb, '-'),
+      entry('c', creep, '-'),
+      entry('c_r', crept, '-'),
+      entry('t', duration, 'h'),
+    ],
     source: 'own-model',
     standing: 'estimate',
   };
 }
 
 function plasticLinks(joint: Joint, situation: Situation): PlasticLink[] {
-  const hours = joint.loads.duration;
+  const { serviceTemperature } = joint.loads;
   const links: PlasticLink[] = [];
-  const { material } = joint.clamped;
-  if (material.kind === 'printed') {
+  const { material, sleeve } = joint.clamped;
+  if (material.kind === 'printed' && !sleeve) {
     const { outerDiameter, holeDiameter } = situation.bearingFace;
     const cone = frustumStiffness({
       thickness: joint.clamped.thickness,
@@ -100,10 +116,9 @@ function plasticLinks(joint: Joint, situation: Situation): PlasticLink[] {
       holeDiameter,
       modulus: material.polymer.modulusInPlane.value,
     });
-    links.push({ compliance: 1 / cone.value, creep: creepOf(material.polymer, hours) });
+    links.push({ compliance: 1 / cone.value, law: warmLawOf(material.polymer, serviceTemperature) });
   }
-  if (situation.seat !== 'on-insert') {
-    links.push({ compliance: hostComplianceOf(situation), creep: creepOf(situation.material, hours) });
-  }
+  const compliance = hostComplianceOf(situation);
+  if (compliance > 0) links.push({ compliance, law: warmLawOf(situation.material, serviceTemperature) });
   return links;
 }

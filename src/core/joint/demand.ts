@@ -25,9 +25,12 @@ export interface TorqueToForce {
  * @returns torque per force [mm] and the share [-]
  * @source vdi-2230 tightening torque
  */
-export function torqueToForce(joint: Joint, situation: Pick<Situation, 'bearingFace'>): TorqueToForce {
+export function torqueToForce(
+  joint: Joint,
+  situation: Pick<Situation, 'bearingFace' | 'clamped'>,
+): TorqueToForce {
   const { friction, thread, washer } = joint.screw;
-  const metal = washer !== undefined || joint.clamped.material.kind === 'metal';
+  const metal = washer !== undefined || situation.clamped.contact.kind === 'metal';
   const headFriction = metal ? friction.headOnMetal : friction.headOnPlastic;
   const bearingDiameter = frictionDiameterOf(situation.bearingFace);
   const inThread = (coefficient: number) => threadTorquePerForce(thread, coefficient);
@@ -52,6 +55,6 @@ export function torqueToForce(joint: Joint, situation: Pick<Situation, 'bearingF
  * @source friction-judgement ranges
  */
 export function slipFriction(joint: Joint, situation: Situation): number {
-  const metalOnBrass = situation.seat === 'on-insert' && joint.clamped.material.kind === 'metal';
+  const metalOnBrass = situation.seat === 'on-insert' && situation.clamped.contact.kind === 'metal';
   return metalOnBrass ? joint.screw.friction.headOnMetal.low : joint.screw.friction.headOnPlastic.low;
 }

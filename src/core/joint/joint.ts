@@ -3,6 +3,9 @@ import type { HoleBehaviour } from '../holes/print-error.ts';
 import type { Host } from '../host/host.ts';
 import type { ClampedMaterial, InsertMetal } from '../host/material.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
+import type { Pivot } from '../loads/out-of-plane.ts';
+import type { ScrewPattern } from '../loads/pattern.ts';
+import type { PartLoad, PatternLoads } from '../loads/screw-loads.ts';
 import type { SeatKind } from '../pull-out/limit.ts';
 import type { Screw } from '../screws/screw.ts';
 
@@ -18,10 +21,18 @@ export interface TorqueTool {
   readonly step: number;
 }
 
+/** A metal spacer through the clamped part, as long as the part is thick: the clamp force bypasses the plastic. */
+export interface Sleeve {
+  readonly outsideDiameter: number;
+  readonly material: Extract<ClampedMaterial, { readonly kind: 'metal' }>;
+}
+
 export interface ClampedPart {
   readonly material: ClampedMaterial;
   readonly thickness: number;
+  /** Hole for the screw; with a sleeve the hole of the sleeve. */
   readonly clearanceHole: number;
+  readonly sleeve?: Sleeve;
 }
 
 export interface Loads {
@@ -32,6 +43,16 @@ export interface Loads {
   readonly serviceTemperature: number;
   /** Time under load, h. */
   readonly duration: number;
+  /** How often the screw is tightened again: after an hour, a day, a week, a month; 0 … 4. */
+  readonly retightenings: number;
+}
+
+/** The pattern of screws that the joint's screw is the worst of, and what each of them has to hold. */
+export interface ScrewGroup {
+  readonly pattern: ScrewPattern;
+  readonly load: PartLoad;
+  readonly pivot: Pivot;
+  readonly loads: PatternLoads;
 }
 
 /** One screw, one clamped part, one insert in one printed part. Lengths mm, forces N. */
@@ -56,8 +77,15 @@ export interface Joint {
     readonly step: number;
   };
   readonly screw: Screw;
+  /** What the worst screw of the group has to hold. */
   readonly loads: Loads;
+  readonly group: ScrewGroup;
+  /** Shaking that turns screws loose. */
+  readonly vibration: 'none' | 'present';
+  readonly threadLocking: 'none' | 'fluid';
   readonly use: Use;
   readonly tool: TorqueTool;
+  /** Rows to try where a joint fails. */
+  readonly alternatives: { readonly sleeveMaterial?: Sleeve['material'] };
   readonly factors: { readonly limits: number; readonly closed: number };
 }

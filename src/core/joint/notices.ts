@@ -1,5 +1,6 @@
 import { FITTED_DIAMETERS } from '../holes/print-error.ts';
 import type { Insert } from '../inserts/insert.ts';
+import { CREEP_POINTS } from '../relaxation/findley.ts';
 import type { JointAssessment, Notice, NoticeCode } from './assessment.ts';
 import type { AnswerableJoint } from './stop.ts';
 
@@ -40,14 +41,16 @@ const RULES: readonly (readonly [NoticeCode, Rule])[] = [
   [
     'printed-part-on-insert-ring',
     ({ joint, found }) =>
-      joint.clamped.material.kind === 'printed' && found.seat.kind === 'on-insert'
+      joint.clamped.material.kind === 'printed' && !joint.clamped.sleeve && found.seat.kind === 'on-insert'
         ? { material: joint.clamped.material.name }
         : undefined,
   ],
   [
     'countersunk-wedges-printed-part',
     ({ joint }) =>
-      joint.screw.head.shape === 'countersunk' && joint.clamped.material.kind === 'printed'
+      joint.screw.head.shape === 'countersunk' &&
+      joint.clamped.material.kind === 'printed' &&
+      !joint.clamped.sleeve
         ? { material: joint.clamped.material.name }
         : undefined,
   ],
@@ -65,10 +68,13 @@ const RULES: readonly (readonly [NoticeCode, Rule])[] = [
   [
     'above-service-temperature',
     ({ joint }) => {
-      const { serviceMax, name } = joint.host.material;
-      return joint.loads.serviceTemperature > serviceMax.value
-        ? { temperature: joint.loads.serviceTemperature, greatest: serviceMax.value, material: name }
-        : undefined;
+      const { serviceTemperature } = joint.loads;
+      const { material: lid } = joint.clamped;
+      const polymers = lid.kind === 'printed' ? [joint.host.material, lid.polymer] : [joint.host.material];
+      const warm = polymers.find(({ serviceMax }) => serviceTemperature > serviceMax.value);
+      return (
+        warm && { temperature: serviceTemperature, greatest: warm.serviceMax.value, material: warm.name }
+      );
     },
   ],
   [
@@ -176,6 +182,34 @@ const RULES: readonly (readonly [NoticeCode, Rule])[] = [
       const { tensileInPlane, tensileAcrossLayers, name } = joint.host.material;
       const weak = [tensileInPlane, tensileAcrossLayers].some((row) => row.provenance === 'from-memory');
       return weak ? { material: name } : undefined;
+    },
+  ],
+  [
+    'creep-extrapolated',
+    ({ joint, found }) =>
+      joint.loads.duration > CREEP_POINTS.last && found.preloadLeft.value < 1
+        ? { hours: joint.loads.duration, known: CREEP_POINTS.last }
+        : undefined,
+  ],
+  [
+    'vibration',
+    ({ joint }) => (joint.vibration === 'present' ? { locking: joint.threadLocking } : undefined),
+  ],
+  [
+    'breaking-torque-unknown',
+    ({ joint: { screw } }) =>
+      screw.breakingTorque ? undefined : { propertyClass: screw.propertyClass.designation },
+  ],
+  [
+    'setting-above-breaking-torque',
+    ({ joint: { screw, tool } }) => {
+      const beyond = screw.breakingTorque
+        ? tool.settings.filter((one) => one > (screw.breakingTorque?.torque ?? one))
+        : [];
+      const [first] = beyond;
+      return first !== undefined && screw.breakingTorque
+        ? { setting: first, breaking: screw.breakingTorque.torque, screw: screw.thread.designation }
+        : undefined;
     },
   ],
   ['bond-untested', ({ joint }) => ({ setting: joint.setting })],

@@ -20,7 +20,7 @@ export interface Found {
 }
 
 /**
- * Face under the head, or under its washer.
+ * Face under the head, or under its washer; on a sleeve no wider than the sleeve.
  *
  * @param joint - head, washer and clearance hole [mm]
  * @returns shape, outer diameter [mm] and the hole that really faces it [mm]
@@ -28,7 +28,11 @@ export interface Found {
  */
 export function bearingFaceOf(joint: AnswerableJoint): BearingFace {
   const { head, washer } = joint.screw;
-  const hole = joint.clamped.clearanceHole;
+  const { clearanceHole: hole, sleeve } = joint.clamped;
+  if (sleeve && head.shape !== 'countersunk') {
+    const under = washer ? washer.outsideDiameter : head.bearingDiameter;
+    return { shape: head.shape, outerDiameter: Math.min(under, sleeve.outsideDiameter), holeDiameter: hole };
+  }
   if (head.shape === 'countersunk') {
     return { shape: 'countersunk', outerDiameter: head.diameter, holeDiameter: hole };
   }
@@ -97,7 +101,8 @@ export const situationOf = (surroundings: Surroundings, found: Found): Situation
 });
 
 function contactOf(joint: AnswerableJoint): Contact {
-  const { material } = joint.clamped;
+  const { material, sleeve } = joint.clamped;
+  if (sleeve) return { kind: 'metal', limitingPressure: sleeve.material.limitingPressure };
   if (material.kind === 'metal') return { kind: 'metal', limitingPressure: material.limitingPressure };
   // Pressed flat on its face: the axis of its print does not change the compressive strength.
   const { compressive } = hostStrengths(material.polymer, 'along-build', joint.loads.serviceTemperature);

@@ -24,6 +24,8 @@ import {
 export interface Tightening {
   readonly found: Found;
   readonly bore: Bore;
+  /** Stretched length of the screw, mm. */
+  readonly grip: number;
   readonly actives: readonly ActiveMode[];
   readonly conversion: TorqueToForce;
   readonly left: Derived;
@@ -78,7 +80,8 @@ export function tighten(
     const capacity = path === 'none' ? undefined : rule.capacity(situation);
     return path === 'none' || capacity === undefined ? [] : [{ mode: rule.mode, path, capacity }];
   });
-  const left = preloadLeft(joint, situation, gripLength(joint, dimensions).value);
+  const grip = gripLength(joint, dimensions).value;
+  const left = preloadLeft(joint, situation, grip);
   const force = forceToStayClosed(joint, slipFriction(joint, situation));
   const least = leastTorque({ force, left }, conversion, joint.tool);
   const allowedBy = (active: ActiveMode) => torqueAllowedByOf(active, joint, conversion);
@@ -87,7 +90,17 @@ export function tighten(
     .reduce((one, other) => (allowedBy(other) < allowedBy(one) ? other : one));
   const most = torqueAllowedBy(strictest, joint, conversion);
   const dial = dialInside(joint.tool, least.value, most.torque.value);
-  return { found, bore, actives, conversion, left, least, most, ...(dial === undefined ? {} : { dial }) };
+  return {
+    found,
+    bore,
+    grip,
+    actives,
+    conversion,
+    left,
+    least,
+    most,
+    ...(dial === undefined ? {} : { dial }),
+  };
 }
 
 /** No screw fits: limits are still shown for a screw that would fill the insert. */

@@ -82,6 +82,14 @@ export interface ScrewLengths {
   readonly source: SourceId;
 }
 
+/** What a screw of the next larger thread brings. */
+export interface BiggerScrew {
+  readonly thread: Thread;
+  readonly head: ScrewHead;
+  readonly standardLengths: readonly number[];
+  readonly washer?: Washer;
+}
+
 /** The screw of a joint with its table rows resolved. */
 export interface Screw {
   readonly thread: Thread;
@@ -99,5 +107,7 @@ export interface Screw {
     readonly friction?: FrictionCondition;
     readonly propertyClass?: PropertyClass;
     readonly washer?: Washer;
+    /** Next larger thread of the same system with its head, lengths and washer. */
+    readonly bigger?: BiggerScrew;
   };
 }

@@ -1,0 +1,72 @@
+import type { PrintedMaterial } from '../host/material.ts';
+import { greatestServiceTemperature, REFERENCE_TEMPERATURE, strengthLeft } from '../host/temperature.ts';
+import type { Insert } from '../inserts/insert.ts';
+import { preloadLeft } from '../joint/clamp-loop.ts';
+import { situationOf } from '../joint/situation-of.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
+import { frameOf, tighten } from '../joint/tightening.ts';
+
+/** Share of the preload that is left at a time, at a temperature. */
+export interface PreloadPoint {
+  readonly hours: number;
+  /** [-] */
+  readonly left: number;
+}
+
+/** Preload over time at one temperature. */
+export interface PreloadCurve {
+  /** °C */
+  readonly temperature: number;
+  readonly points: readonly PreloadPoint[];
+}
+
+/** Times of the curve, h: half a decade apart from a tenth of an hour to ten years. */
+const CURVE_HOURS: readonly number[] = Array.from({ length: 13 }, (_, index) => 0.1 * 10 ** (index / 2));
+
+/**
+ * Preload over time at room and at service temperature, with the re-tightenings of the joint.
+ *
+ * @param joint - a joint that may be answered
+ * @param insert - its insert
+ * @returns one curve a temperature, from 0.1 h to 100,000 h
+ * @source own-model constant length of the loop
+ * @source findley-iso-899 power law of creep, extrapolated beyond 1000 h
+ */
+export function preloadCurves(joint: AnswerableJoint, insert: Insert): readonly PreloadCurve[] {
+  const temperatures = [...new Set([REFERENCE_TEMPERATURE, joint.loads.serviceTemperature])];
+  return temperatures.map((temperature) => {
+    const then = { ...joint, loads: { ...joint.loads, serviceTemperature: temperature } };
+    const frame = frameOf(then);
+    const { found, grip } = tighten(then, insert, frame);
+    const situation = situationOf(frame.surroundings, found);
+    const left = (hours: number) =>
+      preloadLeft({ ...then, loads: { ...then.loads, duration: hours } }, situation, grip).value;
+    return { temperature, points: CURVE_HOURS.map((hours) => ({ hours, left: left(hours) })) };
+  });
+}
+
+/** Strength of a material at a temperature as a share of that at 23 °C. */
+export interface StrengthPoint {
+  /** °C */
+  readonly temperature: number;
+  /** [-] */
+  readonly share: number;
+}
+
+/** Points of the strength curve. */
+const STRENGTH_POINTS = 24;
+
+/**
+ * Strength over temperature, from 23 °C to the warmest service that is answered.
+ *
+ * @param material - the host's polymer
+ * @returns points at even steps
+ * @source own-model straight line to softening, remembered ratios
+ */
+export function strengthCurve(material: PrintedMaterial): readonly StrengthPoint[] {
+  const span = greatestServiceTemperature(material) - REFERENCE_TEMPERATURE;
+  return Array.from({ length: STRENGTH_POINTS + 1 }, (_, index) => {
+    const temperature = REFERENCE_TEMPERATURE + (span * index) / STRENGTH_POINTS;
+    return { temperature, share: strengthLeft(material, temperature).value };
+  });
+}

@@ -1,0 +1,83 @@
+import { type Lever, once, scaled, shifted } from './lever.ts';
+
+const LENGTH_STEP = 0.5;
+const KNURL_STEP = 0.2;
+
+/** What another insert can change: length, knurl, side, thread. */
+export const INSERT_LEVERS: readonly Lever[] = [
+  {
+    id: 'insert-length',
+    unit: 'mm',
+    size: LENGTH_STEP,
+    remedySteps: 12,
+    move: ({ joint, insert }, steps) => {
+      const by = LENGTH_STEP * steps;
+      const length = shifted(insert.length, by);
+      const knurled = insert.knurledLength ? { knurledLength: shifted(insert.knurledLength, by) } : {};
+      const least = joint.screw.thread.nominalDiameter;
+      return Math.min(...length.values) < least
+        ? undefined
+        : { joint, insert: { ...insert, length, ...knurled } };
+    },
+  },
+  {
+    id: 'knurl-diameter',
+    unit: 'mm',
+    size: KNURL_STEP,
+    remedySteps: 8,
+    move: ({ joint, insert }, steps) => {
+      // A wider insert of the same make: its pilot grows with it, the bite stays.
+      const by = KNURL_STEP * steps;
+      const pilotDiameter = shifted(insert.pilotDiameter, by);
+      if (Math.min(...pilotDiameter.values) <= joint.screw.thread.nominalDiameter) return undefined;
+      return {
+        joint,
+        insert: { ...insert, knurlDiameter: shifted(insert.knurlDiameter, by), pilotDiameter },
+      };
+    },
+  },
+  {
+    id: 'far-side',
+    unit: 'change',
+    size: 1,
+    remedySteps: 1,
+    move: once((subject) => {
+      const { joint } = subject;
+      if (joint.insertSide === 'far-side') return undefined;
+      const { seatOverride: _, ...found } = joint;
+      const { fixedLength: __, ...screw } = joint.screw;
+      return { ...subject, joint: { ...found, insertSide: 'far-side', gap: 0, sunk: 0, screw } };
+    }),
+  },
+  {
+    id: 'bigger-thread',
+    unit: 'change',
+    size: 1,
+    remedySteps: 1,
+    move: once(({ joint, insert }) => {
+      const { bigger } = joint.screw.alternatives;
+      if (!bigger) return undefined;
+      const ratio = bigger.thread.nominalDiameter / joint.screw.thread.nominalDiameter;
+      const { fixedLength: _, washer: __, breakingTorque: ___, ...screw } = joint.screw;
+      return {
+        joint: {
+          ...joint,
+          clamped: { ...joint.clamped, clearanceHole: bigger.thread.clearanceHoles.medium },
+          screw: {
+            ...screw,
+            ...bigger,
+            ...(joint.screw.washer && bigger.washer ? { washer: bigger.washer } : {}),
+          },
+        },
+        insert: {
+          ...insert,
+          thread: bigger.thread,
+          knurlDiameter: scaled(insert.knurlDiameter, ratio),
+          pilotDiameter: scaled(insert.pilotDiameter, ratio),
+          length: scaled(insert.length, ratio),
+          ...(insert.knurledLength ? { knurledLength: scaled(insert.knurledLength, ratio) } : {}),
+        },
+      };
+    }),
+  },
+];

@@ -1,0 +1,89 @@
+import { screwComplianceOf } from '../joint/clamp-loop.ts';
+import { hostComplianceOf } from '../joint/host-compliance.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
+import type { Situation } from '../pull-out/situation.ts';
+import { loadFactor } from '../screws/load-sharing.ts';
+import { coneEndDiameter, frustumStiffness } from '../screws/stiffness.ts';
+import { type Derived, entry } from '../sources/derived.ts';
+
+/**
+ * Share of an outside pull that the screw feels while the joint is still closed.
+ *
+ *     Φ = kb/(kb + km)
+ *
+ * Screw side: the screw, and the plastic round the insert where the part bears beside it. Member side: the pressure cone
+ * in the clamped part, and in the printed part where the part bears on it or the insert on its shoulder. Over a gap
+ * nothing is clamped against the plastic at the insert: the screw feels all of it, Φ = 1.
+ *
+ * @param joint - clamped part, printed part
+ * @param situation - seat, insert, engagement
+ * @param gripLength - stretched length of the screw [mm]
+ * @returns Φ [-], 0 … 1
+ * @source shigley ch. 8, load factor C and pressure cones
+ * @source own-model what lies on which side
+ */
+export function pullShare(joint: AnswerableJoint, situation: Situation, gripLength: number): Derived {
+  if (situation.seat === 'over-gap') {
+    return {
+      symbol: 'Φ',
+      value: 1,
+      unit: '-',
+      formula: '1, nothing is clamped under the part',
+      entries: [entry('gap', joint.gap, 'mm')],
+      source: 'own-model',
+      standing: 'estimate',
+    };
+  }
+  const { outerDiameter, holeDiameter } = situation.bearingFace;
+  const lid = frustumStiffness({
+    thickness: joint.clamped.thickness,
+    faceDiameter: outerDiameter,
+    holeDiameter,
+    modulus: lidModulus(joint),
+  });
+  const below = memberBelow(joint, situation);
+  const memberCompliance = 1 / lid.value + (below === undefined ? 0 : 1 / below);
+  const besideTheInsert = situation.seat === 'on-plastic' ? hostComplianceOf(situation) : 0;
+  const screwSide = screwComplianceOf(joint, situation, gripLength) + besideTheInsert;
+  return {
+    ...loadFactor({ screw: 1 / screwSide, members: 1 / memberCompliance }),
+    symbol: 'Φ',
+    standing: 'estimate',
+  };
+}
+
+const lidModulus = (joint: AnswerableJoint): number => {
+  const { material, sleeve } = joint.clamped;
+  if (sleeve) return sleeve.material.modulus;
+  return material.kind === 'metal' ? material.modulus : material.polymer.modulusInPlane.value;
+};
+
+/** Stiffness of the printed part between the face and the insert, N/mm; undefined where the part bears on brass. */
+function memberBelow(joint: AnswerableJoint, situation: Situation): number | undefined {
+  const knurl = situation.insert.knurlDiameter.estimate.value;
+  const { outerDiameter, holeDiameter } = situation.bearingFace;
+  const spread = coneEndDiameter({ faceDiameter: outerDiameter, thickness: joint.clamped.thickness });
+  const modulus = situation.material.modulusInPlane.value;
+  switch (situation.seat) {
+    case 'on-insert':
+    case 'over-gap':
+      return undefined;
+    case 'on-plastic':
+      return frustumStiffness({
+        thickness: situation.insert.knurledLength.estimate.value,
+        faceDiameter: Math.max(spread, WIDER_THAN_HOLE * knurl),
+        holeDiameter: knurl,
+        modulus,
+      }).value;
+    case 'far-side':
+      return frustumStiffness({
+        thickness: situation.floor.value,
+        faceDiameter: Math.max(spread, WIDER_THAN_HOLE * holeDiameter),
+        holeDiameter,
+        modulus,
+      }).value;
+  }
+}
+
+/** A pressure cone needs a face wider than its hole, [-]. */
+const WIDER_THAN_HOLE = 1.05;

@@ -1,0 +1,63 @@
+import type { Insert } from '../inserts/insert.ts';
+import { type AnswerableJoint, stopOf } from '../joint/stop.ts';
+import { tighten } from '../joint/tightening.ts';
+import type { Derived } from '../sources/derived.ts';
+import { holdOf } from './hold.ts';
+import type { Lever, LeverId, Subject } from './lever.ts';
+import { LEVERS } from './levers.ts';
+
+/** The smallest move of one input that lets a failing joint hold, with the torque that then goes with it. */
+export interface Remedy {
+  readonly lever: LeverId;
+  readonly unit: Lever['unit'];
+  /** Size of the move with its sign, in the unit of the lever. */
+  readonly move: number;
+  /** Smallest margin after it, [-]. */
+  readonly margin: number;
+  /** Setting to dial then, N·mm. */
+  readonly dial: number;
+}
+
+/**
+ * The smallest single changes that let a failing joint hold.
+ *
+ * Each input that can be designed is moved step by step until hole, screw, torque window and every margin pass, up to
+ * its greatest move; the torque is chosen anew. Loads and temperature are not moved: they are asked for.
+ *
+ * @param joint - a joint that may be answered
+ * @param insert - its insert
+ * @returns remedies, the simplest first; empty where no single change is enough
+ * @source own-model one input at a time
+ */
+export function remediesFor(joint: AnswerableJoint, insert: Insert): readonly Remedy[] {
+  return LEVERS.flatMap((lever) => remedyBy(lever, { joint, insert }) ?? []);
+}
+
+function remedyBy(lever: Lever, subject: Subject): Remedy | undefined {
+  for (let steps = 1; steps <= lever.remedySteps; steps += 1) {
+    const moved = lever.move(subject, steps);
+    if (moved === undefined) return undefined;
+    const passed = passing(moved);
+    if (passed) return { lever: lever.id, unit: lever.unit, move: lever.size * steps, ...passed };
+  }
+  return undefined;
+}
+
+/** Margin and setting of a subject that holds, or undefined. */
+function passing({ joint, insert }: Subject): { readonly margin: number; readonly dial: number } | undefined {
+  if (stopOf(joint) !== undefined) return undefined;
+  const { dial, found } = tighten(joint, insert);
+  if (dial === undefined || found.screw.kind === 'refused') return undefined;
+  const hold = holdOf(joint, insert, settingOf(dial));
+  return hold.verdict === 'holds' ? { margin: hold.worst.margin, dial } : undefined;
+}
+
+const settingOf = (dial: number): Derived => ({
+  symbol: 'T',
+  value: dial,
+  unit: 'N·mm',
+  formula: 'largest setting between T_least and T_most',
+  entries: [],
+  source: 'own-model',
+  standing: 'estimate',
+});

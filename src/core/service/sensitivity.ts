@@ -1,0 +1,70 @@
+import type { Insert } from '../inserts/insert.ts';
+import { type AnswerableJoint, stopOf } from '../joint/stop.ts';
+import type { Derived } from '../sources/derived.ts';
+import { holdOf } from './hold.ts';
+import type { Lever, LeverId, Subject } from './lever.ts';
+import { LEVERS } from './levers.ts';
+
+/** How much one step of an input moves the smallest margin, the torque kept. */
+export interface Sensitivity {
+  readonly lever: LeverId;
+  readonly unit: Lever['unit'];
+  /** Size of the step that helps more, with its sign, in the unit of the lever. */
+  readonly step: number;
+  /** Smallest margin after that step, [-]. */
+  readonly margin: number;
+  /** Change of the smallest margin, [-]; 0 where nothing helps or hurts. */
+  readonly gain: number;
+}
+
+/** Steps that are compared. */
+const BOTH_WAYS = [1, -1] as const;
+
+/** The smallest margin of a subject at a torque, or undefined where it is no longer answered. */
+export const marginOf = ({ joint, insert }: Subject, torque: Derived): number | undefined =>
+  stopOf(joint) === undefined ? holdOf(joint, insert, torque).worst.margin : undefined;
+
+/**
+ * Which input moves the smallest margin most: every one moved alone by one step, the torque kept.
+ *
+ * Of the two directions the one that helps is given; where neither does, the one that hurts less.
+ *
+ * @param joint - a joint that may be answered
+ * @param insert - its insert
+ * @param torque - torque dialled [N·mm]
+ * @returns inputs with their gains, the greatest first; those that move nothing are left out
+ * @source own-model one input at a time
+ */
+export function sensitivities(
+  joint: AnswerableJoint,
+  insert: Insert,
+  torque: Derived,
+): readonly Sensitivity[] {
+  const subject: Subject = { joint, insert };
+  const given = holdOf(joint, insert, torque).worst.margin;
+  return LEVERS.flatMap((lever) => sensitivityOf(lever, subject, torque, given) ?? []).sort(
+    (one, other) => other.gain - one.gain,
+  );
+}
+
+function sensitivityOf(
+  lever: Lever,
+  subject: Subject,
+  torque: Derived,
+  given: number,
+): Sensitivity | undefined {
+  const moves = BOTH_WAYS.flatMap((steps) => {
+    const moved = lever.move(subject, steps);
+    const margin = moved === undefined ? undefined : marginOf(moved, torque);
+    if (margin === undefined) return [];
+    return [{ step: stepSize(lever, steps), margin, gain: margin - given }];
+  });
+  const [first, ...others] = moves.filter(({ gain }) => gain !== 0);
+  if (first === undefined) return undefined;
+  const best = others.reduce((one, other) => (other.gain > one.gain ? other : one), first);
+  return { lever: lever.id, unit: lever.unit, ...best };
+}
+
+/** A step with its sign; a doubled time shows as 2 or ½. */
+const stepSize = (lever: Lever, steps: number): number =>
+  lever.id === 'duration' ? lever.size ** steps : lever.size * steps;
