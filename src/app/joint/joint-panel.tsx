@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { DerivationSlot } from '../derivation/derivation-slot.tsx';
 import { SectionDrawing } from '../drawing/section-drawing.tsx';
 import { sectionInput } from '../drawing/section-input.ts';
@@ -12,13 +13,18 @@ import { InsertMeasured } from './insert-measured.tsx';
 import styles from './joint-panel.module.css';
 import { SeatChoice, SeatReason } from './seat-choice.tsx';
 import { DRAWING_SLOT, sectionControls } from './section-controls.tsx';
+import { useMessagesInView } from './use-messages-in-view.ts';
 
 /** The joint drawn, with its values in their places; the insert alone beside it. */
 export function JointPanel() {
   const { shown, stop } = useFindings();
+  const panel = useRef<HTMLElement>(null);
+  // Drawn anew with the sheet, as messages are.
+  useSheet();
+  useMessagesInView(panel);
   if (stop) return null;
   return (
-    <section className={styles.joint} id="joint" aria-label="The joint" tabIndex={-1}>
+    <section ref={panel} className={styles.joint} id="joint" aria-label="The joint" tabIndex={-1}>
       {shown ? <Drawn shown={shown} /> : <NothingToDraw />}
     </section>
   );

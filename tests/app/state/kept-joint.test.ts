@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
 import { keepJoint, keptJoint } from '../../../src/app/state/kept-joint.ts';
+import { DOCUMENT_VERSION } from '../../../src/storage/document.ts';
 
 /** The part of the browser's storage that is used, in memory. */
 class MemoryStorage implements Storage {
@@ -42,7 +43,7 @@ describe('keptJoint', () => {
   });
   test.each([
     ['damaged', '{"format":', 'not-json'],
-    ['newer', JSON.stringify({ ...SENSOR_LID, version: 2 }), 'newer-version'],
+    ['newer', JSON.stringify({ ...SENSOR_LID, version: DOCUMENT_VERSION + 1 }), 'newer-version'],
     ['of another kind', '{"format":"something"}', 'not-ours'],
     ['naming a row that is gone', JSON.stringify(SENSOR_LID).replace('"petg"', '"wood"'), 'unknown-row'],
   ])('sets a text aside that is %s, whole and under a key of its own', (_, text, code) => {
