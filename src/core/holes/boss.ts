@@ -1,6 +1,7 @@
 import type { Host } from '../host/host.ts';
 import { lineSpacingOf } from '../host/wall-thickness.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
+import { withoutDust } from '../numerics/binary-dust.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 
 /** Boss over knurl diameter, [-]: data sheets ask 1.72 to 1.96. */
@@ -28,7 +29,7 @@ export function leastBossDiameter(insert: InsertDimensions): Derived {
   const knurl = insert.knurlDiameter.estimate;
   return {
     symbol: 'D_b',
-    value: Number((Math.ceil((BOSS_PER_KNURL * knurl.value) / BOSS_STEP - DUST) * BOSS_STEP).toPrecision(12)),
+    value: withoutDust(Math.ceil((BOSS_PER_KNURL * knurl.value) / BOSS_STEP - DUST) * BOSS_STEP),
     unit: 'mm',
     formula: '1.75 · D_k',
     entries: [entryFrom(knurl)],

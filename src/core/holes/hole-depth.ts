@@ -1,4 +1,5 @@
 import type { InsertDimensions } from '../inserts/dimensions.ts';
+import { withoutDust } from '../numerics/binary-dust.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 
 /** Room left under the insert where nothing else asks for more, mm: the usual L + 1. */
@@ -124,4 +125,4 @@ export function farSideDepth(room: Pick<RoomInHole, 'length' | 'sunk' | 'layerHe
 
 /** A depth rounded up to whole layers, mm. */
 export const wholeLayers = (depth: number, layerHeight: number): number =>
-  Number((Math.ceil(depth / layerHeight - LAYER_DUST) * layerHeight).toPrecision(12));
+  withoutDust(Math.ceil(depth / layerHeight - LAYER_DUST) * layerHeight);

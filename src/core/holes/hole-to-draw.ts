@@ -1,3 +1,4 @@
+import { withoutDust } from '../numerics/binary-dust.ts';
 import { rootInBracket } from '../numerics/root.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { type HoleBehaviour, printError, printErrorOf } from './print-error.ts';
@@ -10,7 +11,7 @@ const BRACKET = 2;
 
 /** Rounds to the nearest multiple of a step without leaving binary dust. */
 export const roundedToStep = (value: number, step: number): number =>
-  Number((Math.round(value / step) * step).toPrecision(12));
+  withoutDust(Math.round(value / step) * step);
 
 /**
  * Drawn diameter whose printed bore is the wanted one, unrounded, as a plain number.

@@ -1,4 +1,4 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import type { MeasuredLength } from './dimensions.ts';
 import type { Readings } from './insert.ts';
 
@@ -36,10 +36,7 @@ export function measuredLength(symbol: string, readings: Readings): MeasuredLeng
     value: meanOf(readings),
     unit: 'mm',
     formula: n === 1 ? 'x_1' : 'Σx/n',
-    entries: [
-      ...values.slice(0, 12).map((value, index) => entry(`x_${index + 1}`, value, 'mm')),
-      entry('n', n, '-'),
-    ],
+    entries: readingEntries(values),
     source: 'your-measurement',
     standing: 'measured',
   };
@@ -48,6 +45,19 @@ export function measuredLength(symbol: string, readings: Readings): MeasuredLeng
     standardUncertainty: combinedUncertainty(symbol, estimate, values, permissibleError),
     readings: n,
   };
+}
+
+/** Readings that a derivation lists; more are summed up in their number. */
+const LISTED_READINGS = 12;
+
+function readingEntries(values: readonly number[]): Entry[] {
+  const entries: Entry[] = [];
+  for (const value of values) {
+    if (entries.length === LISTED_READINGS) break;
+    entries.push(entry(`x_${entries.length + 1}`, value, 'mm'));
+  }
+  entries.push(entry('n', values.length, '-'));
+  return entries;
 }
 
 function combinedUncertainty(

@@ -77,13 +77,12 @@ export function screwComplianceOf(joint: Joint, situation: Situation, gripLength
  */
 export function preloadLeft(joint: Joint, situation: Situation, gripLength: number): Derived {
   const { duration, retightenings } = joint.loads;
-  const Cb = screwComplianceOf(joint, situation, gripLength);
   const links = plasticLinks(joint, situation);
+  if (links.length === 0) return NOTHING_CREEPS;
+  const Cb = screwComplianceOf(joint, situation, gripLength);
   const Cp = links.reduce((sum, link) => sum + link.compliance, 0);
   const creepAt = (hours: number): number =>
-    Cp === 0
-      ? 1
-      : links.reduce((sum, link) => sum + link.compliance * creepFactorOf(link.law, hours), 0) / Cp;
+    links.reduce((sum, link) => sum + link.compliance * creepFactorOf(link.law, hours), 0) / Cp;
   const last = lastRetightening(duration, retightenings);
   const crept = last === undefined ? 1 : creepAt(last);
   const loop = { elasticCompliance: Cb, plasticCompliance: Cp };
@@ -103,6 +102,17 @@ export function preloadLeft(joint: Joint, situation: Situation, gripLength: numb
     standing: 'estimate',
   };
 }
+
+/** A loop of metal keeps what it has. */
+const NOTHING_CREEPS: Derived = {
+  symbol: 'R_F',
+  value: 1,
+  unit: '-',
+  formula: '1, no plastic in the loop',
+  entries: [],
+  source: 'own-model',
+  standing: 'estimate',
+};
 
 function plasticLinks(joint: Joint, situation: Situation): PlasticLink[] {
   const { serviceTemperature } = joint.loads;

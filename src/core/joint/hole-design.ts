@@ -54,11 +54,14 @@ export function seatedHole(
   tipBeyondInsert: number,
 ): SeatedHole {
   const { intended, drawn } = bore;
-  const room = { length: insert.length.estimate, sunk: joint.sunk, layerHeight: joint.host.layerHeight };
-  const depth =
-    joint.insertSide === 'far-side'
-      ? farSideDepth(room)
-      : holeDepth({ ...room, meltHeight: bore.meltHeight, tipBeyondInsert });
+  const room = {
+    length: insert.length.estimate,
+    sunk: joint.sunk,
+    layerHeight: joint.host.layerHeight,
+    meltHeight: bore.meltHeight,
+    tipBeyondInsert,
+  };
+  const depth = joint.insertSide === 'far-side' ? farSideDepth(room) : holeDepth(room);
   return {
     boreAsPrinted: intended,
     depth,

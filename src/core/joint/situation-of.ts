@@ -2,7 +2,7 @@ import { hostStrengths } from '../host/strengths.ts';
 import { wallThickness } from '../host/wall-thickness.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
 import { bondFactor } from '../pull-out/bond.ts';
-import type { Contact, Situation } from '../pull-out/situation.ts';
+import type { Contact, Situation, Surroundings } from '../pull-out/situation.ts';
 import type { BearingFace } from '../screws/head-bearing.ts';
 import type { Derived } from '../sources/derived.ts';
 import type { ScrewChoice, SeatFinding } from './assessment.ts';
@@ -44,21 +44,6 @@ export function bearingFaceOf(joint: AnswerableJoint): BearingFace {
       }
     : { shape: head.shape, outerDiameter: head.bearingDiameter, holeDiameter: hole };
 }
-
-/** What a failure mode may ask of the joint, whatever its insert. */
-export type Surroundings = Pick<
-  Situation,
-  | 'setting'
-  | 'insertMetal'
-  | 'host'
-  | 'material'
-  | 'strengths'
-  | 'bond'
-  | 'wall'
-  | 'screw'
-  | 'bearingFace'
-  | 'clamped'
->;
 
 /** What a failure mode may ask of the joint, whatever its insert: worked out once for a whole drawer. */
 export function surroundingsOf(joint: AnswerableJoint): Surroundings {

@@ -1,5 +1,7 @@
 import type { Insert } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
+import type { Capacity, FailureMode } from '../pull-out/limit.ts';
+import type { Surroundings } from '../pull-out/situation.ts';
 import type { Derived } from '../sources/derived.ts';
 import { preloadLeft } from './clamp-loop.ts';
 import { slipFriction, type TorqueToForce, torqueToForce } from './demand.ts';
@@ -8,7 +10,7 @@ import type { Joint } from './joint.ts';
 import { FAILURE_MODES } from './modes.ts';
 import { chooseScrew, engagement, gripLength } from './screw-choice.ts';
 import { findSeat } from './seat.ts';
-import { type Found, type Surroundings, situationOf, surroundingsOf } from './situation-of.ts';
+import { type Found, situationOf, surroundingsOf } from './situation-of.ts';
 import type { AnswerableJoint } from './stop.ts';
 import {
   type ActiveMode,
@@ -38,12 +40,18 @@ export interface Tightening {
 export interface Frame {
   readonly surroundings: Surroundings;
   readonly conversion: TorqueToForce;
+  /** Capacities of the modes that do not depend on the insert. */
+  readonly shared: ReadonlyMap<FailureMode, Capacity>;
 }
 
 /** What holds for every insert of a joint. */
 export function frameOf(joint: AnswerableJoint): Frame {
   const surroundings = surroundingsOf(joint);
-  return { surroundings, conversion: torqueToForce(joint, surroundings) };
+  const shared = new Map<FailureMode, Capacity>();
+  for (const rule of FAILURE_MODES) {
+    if (rule.of === 'joint') shared.set(rule.mode, rule.capacity(surroundings));
+  }
+  return { surroundings, conversion: torqueToForce(joint, surroundings), shared };
 }
 
 /**
@@ -58,7 +66,7 @@ export function frameOf(joint: AnswerableJoint): Frame {
 export function tighten(
   joint: AnswerableJoint,
   insert: Insert,
-  { surroundings, conversion }: Frame = frameOf(joint),
+  { surroundings, conversion, shared }: Frame = frameOf(joint),
 ): Tightening {
   const dimensions = insertDimensions(insert);
   const bore = boreOf(joint, dimensions);
@@ -75,11 +83,13 @@ export function tighten(
       screw.kind === 'chosen' ? screw.engagement : wholeInsertEngaged(joint, dimensions.length.estimate),
   };
   const situation = situationOf(surroundings, found);
-  const actives = FAILURE_MODES.flatMap((rule): ActiveMode[] => {
+  const actives: ActiveMode[] = [];
+  for (const rule of FAILURE_MODES) {
     const path = rule.path(seat.kind);
-    const capacity = path === 'none' ? undefined : rule.capacity(situation);
-    return path === 'none' || capacity === undefined ? [] : [{ mode: rule.mode, path, capacity }];
-  });
+    if (path === 'none') continue;
+    const capacity = shared.get(rule.mode) ?? rule.capacity(situation);
+    if (capacity !== undefined) actives.push({ mode: rule.mode, path, capacity });
+  }
   const grip = gripLength(joint, dimensions).value;
   const left = preloadLeft(joint, situation, grip);
   const force = forceToStayClosed(joint, slipFriction(joint, situation));

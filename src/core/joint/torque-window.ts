@@ -1,3 +1,4 @@
+import { withoutDust } from '../numerics/binary-dust.ts';
 import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
@@ -157,6 +158,6 @@ export function dialInside(tool: TorqueTool, least: number, most: number): numbe
   if (tool.settings.length > 0) {
     return tool.settings.filter((setting) => setting >= least && setting <= most).at(-1);
   }
-  const multiple = Number((Math.floor(most / tool.step + DUST) * tool.step).toPrecision(12));
+  const multiple = withoutDust(Math.floor(most / tool.step + DUST) * tool.step);
   return multiple > 0 && multiple >= least && multiple <= most * (1 + DUST) ? multiple : undefined;
 }

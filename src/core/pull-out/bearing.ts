@@ -2,7 +2,7 @@ import { bearingArea } from '../screws/head-bearing.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { Capacity } from './limit.ts';
 import { pressedPlastic } from './pressed-plastic.ts';
-import type { ModeRule } from './situation.ts';
+import type { InsertRule, JointRule } from './situation.ts';
 
 function pressedMetal(symbol: string, area: Derived, limitingPressure: number): Capacity {
   const force = (name: string): Derived => ({
@@ -27,7 +27,8 @@ function pressedMetal(symbol: string, area: Derived, limitingPressure: number): 
  * @source vdi-2230 limiting surface pressure
  * @source printed-materials compressive strength and creep ratio
  */
-export const headBearing: ModeRule = {
+export const headBearing: JointRule = {
+  of: 'joint',
   mode: 'head-bearing',
   path: () => 'clamp',
   capacity: ({ clamped, bearingFace }) => {
@@ -48,7 +49,8 @@ export const headBearing: ModeRule = {
  *
  * @source printed-materials compressive strength and creep ratio
  */
-export const seatBearing: ModeRule = {
+export const seatBearing: InsertRule = {
+  of: 'insert',
   mode: 'seat-bearing',
   path: (seat) => (seat === 'on-insert' ? 'clamp' : 'none'),
   capacity: ({ clamped, insert }) => {

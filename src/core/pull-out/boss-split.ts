@@ -1,6 +1,6 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
-import type { ModeRule, Situation } from './situation.ts';
+import type { InsertRule, Situation } from './situation.ts';
 import { hoopPerPressure, pressFitPressureOf } from './thick-ring.ts';
 import { plugDiameter } from './wall-plug.ts';
 
@@ -154,7 +154,8 @@ export function bossSplitForce(situation: Situation): Derived {
 }
 
 /** Boss split: wherever the plastic carries an axial force from the knurl. */
-export const bossSplit: ModeRule = {
+export const bossSplit: InsertRule = {
+  of: 'insert',
   mode: 'boss-split',
   path: (seat) => (seat === 'on-insert' ? 'pull' : seat === 'far-side' ? 'none' : 'clamp'),
   capacity: (situation) => {

@@ -1,6 +1,6 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
-import type { ModeRule, Situation } from './situation.ts';
+import type { InsertRule, Situation } from './situation.ts';
 import { plugDiameter } from './wall-plug.ts';
 
 /**
@@ -63,7 +63,8 @@ export function bossTearForce(situation: Situation, bossDiameter: number): Deriv
 }
 
 /** Boss tear: only where the insert sits in a free-standing boss. */
-export const bossTear: ModeRule = {
+export const bossTear: InsertRule = {
+  of: 'insert',
   mode: 'boss-tear',
   path: (seat) => (seat === 'over-gap' ? 'clamp' : seat === 'far-side' ? 'none' : 'pull'),
   capacity: (situation) => {

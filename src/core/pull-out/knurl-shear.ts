@@ -1,6 +1,6 @@
 import { type Derived, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
-import type { ModeRule, Situation } from './situation.ts';
+import type { InsertRule, Situation } from './situation.ts';
 
 /**
  * Force at which the plastic in the knurl shears off along the knurl's cylinder.
@@ -36,7 +36,8 @@ export function knurlShearForce(situation: Situation): Derived {
 }
 
 /** Knurl shear: loaded by the clamp force where it passes through the plastic, else by the pull alone. */
-export const knurlShear: ModeRule = {
+export const knurlShear: InsertRule = {
+  of: 'insert',
   mode: 'knurl-shear',
   path: (seat) => (seat === 'on-insert' ? 'pull' : seat === 'far-side' ? 'none' : 'clamp'),
   capacity: (situation) => {

@@ -1,6 +1,6 @@
 import type { Derived } from '../sources/derived.ts';
 import { yieldPreload } from '../torque/yield-preload.ts';
-import type { ModeRule } from './situation.ts';
+import type { JointRule } from './situation.ts';
 
 /** Heads whose socket leaves less than the thread's own strength, [-] (ISO 7380-1, ISO 10642; figure from memory). */
 const REDUCED_HEAD = 0.8;
@@ -16,7 +16,8 @@ const REDUCED_HEAD = 0.8;
  * @source vdi-2230 permissible assembly preload, ν = 1
  * @source iso-7380-1 reduced loadability
  */
-export const screwYields: ModeRule = {
+export const screwYields: JointRule = {
+  of: 'joint',
   mode: 'screw-yield',
   path: () => 'clamp',
   capacity: ({ screw }) => {

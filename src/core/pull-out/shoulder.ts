@@ -1,7 +1,7 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
 import { pressedPlastic } from './pressed-plastic.ts';
-import type { ModeRule, Situation } from './situation.ts';
+import type { InsertRule, ModeRule, Situation } from './situation.ts';
 
 /**
  * Ring on which a far-side insert bears against its shoulder.
@@ -39,7 +39,8 @@ const farSideOnly: ModeRule['path'] = (seat) => (seat === 'far-side' ? 'clamp' :
  *
  * @source own-model pressure on the shoulder
  */
-export const shoulderYield: ModeRule = {
+export const shoulderYield: InsertRule = {
+  of: 'insert',
   mode: 'shoulder-yield',
   path: farSideOnly,
   capacity: (situation) => {
@@ -56,7 +57,8 @@ export const shoulderYield: ModeRule = {
  *
  * @source own-model punching shear
  */
-export const shoulderPunch: ModeRule = {
+export const shoulderPunch: InsertRule = {
+  of: 'insert',
   mode: 'shoulder-punch',
   path: farSideOnly,
   capacity: (situation) => {

@@ -40,11 +40,39 @@ export interface Situation {
   };
 }
 
-/** One way to fail: when it is there at all, what loads it, what it bears. */
-export interface ModeRule {
+/** What a failure mode may ask of the joint, whatever its insert. */
+export type Surroundings = Pick<
+  Situation,
+  | 'setting'
+  | 'insertMetal'
+  | 'host'
+  | 'material'
+  | 'strengths'
+  | 'bond'
+  | 'wall'
+  | 'screw'
+  | 'bearingFace'
+  | 'clamped'
+>;
+
+/** One way to fail: when it is there at all, and what loads it. */
+interface Rule {
   readonly mode: FailureMode;
   /** What loads the mode at a seat; 'none' where it cannot happen there. */
   readonly path: (seat: SeatKind) => LoadPath | 'none';
+}
+
+/** A mode whose capacity depends on the insert. */
+export interface InsertRule extends Rule {
+  readonly of: 'insert';
   /** Undefined where the joint has no such part: no free boss, no plug beyond the boss. */
   readonly capacity: (situation: Situation) => Capacity | undefined;
 }
+
+/** A mode whose capacity is the same for every insert of a joint: worked out once for a drawer. */
+export interface JointRule extends Rule {
+  readonly of: 'joint';
+  readonly capacity: (surroundings: Surroundings) => Capacity;
+}
+
+export type ModeRule = InsertRule | JointRule;

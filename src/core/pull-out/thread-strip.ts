@@ -1,6 +1,6 @@
 import { insertStrippingArea, screwStrippingArea } from '../screws/stripping-areas.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import type { ModeRule } from './situation.ts';
+import type { InsertRule } from './situation.ts';
 
 /** Shear over tensile strength of steel by distortion energy, 1/√3, [-]. */
 const SHEAR_PER_TENSION = 1 / Math.sqrt(3);
@@ -18,7 +18,8 @@ const guaranteed = (median: Derived, characteristic: Derived) => ({ median, char
  * @source fed-std-h28-2 shear area of internal threads
  * @source brass-data shear strength
  */
-export const insertThreadStrips: ModeRule = {
+export const insertThreadStrips: InsertRule = {
+  of: 'insert',
   mode: 'insert-thread',
   path: () => 'clamp',
   capacity: ({ screw, engagement, insertMetal }) => {
@@ -47,7 +48,8 @@ export const insertThreadStrips: ModeRule = {
  * @source fed-std-h28-2 shear area of external threads
  * @source von-mises shear over tension
  */
-export const screwThreadStrips: ModeRule = {
+export const screwThreadStrips: InsertRule = {
+  of: 'insert',
   mode: 'screw-thread',
   path: () => 'clamp',
   capacity: ({ screw, engagement }) => {

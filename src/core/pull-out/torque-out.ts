@@ -1,6 +1,6 @@
 import { type Derived, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
-import type { ModeRule, Situation } from './situation.ts';
+import type { InsertRule, Situation } from './situation.ts';
 
 /**
  * Torque at which the insert turns in the plastic.
@@ -39,7 +39,8 @@ export function torqueOut(situation: Situation): Derived {
 }
 
 /** Torque-out: the thread's share of the tightening torque turns the insert, wherever the part bears. */
-export const insertTurns: ModeRule = {
+export const insertTurns: InsertRule = {
+  of: 'insert',
   mode: 'torque-out',
   path: () => 'torque',
   capacity: (situation) => {

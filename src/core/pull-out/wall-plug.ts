@@ -1,7 +1,7 @@
 import { infillStrength } from '../host/infill-strength.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
-import type { ModeRule, Situation } from './situation.ts';
+import type { InsertRule, Situation } from './situation.ts';
 
 /**
  * Outside diameter of the plug of printed walls that can come out with the insert.
@@ -70,7 +70,8 @@ export function wallPlugForce(situation: Situation): Derived {
 }
 
 /** Wall plug: not there where the walls fill a free boss. */
-export const wallPlug: ModeRule = {
+export const wallPlug: InsertRule = {
+  of: 'insert',
   mode: 'wall-plug',
   // A part that bears on the face next to the insert holds the walls down: only the pull lifts them.
   path: (seat) => (seat === 'over-gap' ? 'clamp' : seat === 'far-side' ? 'none' : 'pull'),

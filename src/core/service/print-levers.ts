@@ -1,3 +1,4 @@
+import { withoutDust } from '../numerics/binary-dust.ts';
 import { type Lever, withJoint } from './lever.ts';
 
 const LEAST_LINES = 1;
@@ -26,7 +27,7 @@ export const PRINT_LEVERS: readonly Lever[] = [
     remedySteps: 9,
     move: (subject, steps) => {
       const { host } = subject.joint;
-      const density = Number((host.infill.density + INFILL_STEP * steps).toPrecision(6));
+      const density = withoutDust(host.infill.density + INFILL_STEP * steps);
       if (density < 0 || density > 1) return undefined;
       return withJoint(subject, { host: { ...host, infill: { ...host.infill, density } } });
     },
