@@ -2,7 +2,7 @@
 const PLACES = 1e9;
 
 /**
- * A sum or multiple of decimal steps without the dust that binary arithmetic leaves on it.
+ * A sum or multiple of decimal steps without the dust that binary arithmetic leaves on it; never −0.
  *
  *     ⌊x · 10⁹ + ½⌋/10⁹
  *
@@ -10,4 +10,4 @@ const PLACES = 1e9;
  * @returns x to nine decimals [-]
  * @example 91 · 0.05 is 4.55, not 4.550000000000001
  */
-export const withoutDust = (x: number): number => Math.round(x * PLACES) / PLACES;
+export const withoutDust = (x: number): number => Math.round(x * PLACES) / PLACES + 0;
