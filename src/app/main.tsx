@@ -3,7 +3,9 @@ import { createRoot } from 'react-dom/client';
 import './theme/tokens.css';
 import './theme/ground.css';
 import { App } from './shell/app.tsx';
-import { keptJoint } from './state/kept-joint.ts';
+import { openDoor } from './state/door.ts';
+import { isSomethingKept } from './state/keep-joint.ts';
+import type { Kept } from './state/kept-joint.ts';
 import { keptTheme, showTheme } from './theme/theme.ts';
 
 const root = document.getElementById('root');
@@ -11,12 +13,17 @@ if (root) {
   const storage = () => window.localStorage;
   // Before anything is painted.
   showTheme(keptTheme(storage), document.documentElement);
-  const kept = keptJoint(storage);
-  createRoot(root).render(
-    <StrictMode>
-      <App kept={kept} />
-    </StrictMode>,
-  );
+  const show = (kept: Kept) =>
+    createRoot(root).render(
+      <StrictMode>
+        <App kept={kept} />
+      </StrictMode>,
+    );
+  // A kept joint goes through the door first; a first visit does not wait for it.
+  if (isSomethingKept(storage)) {
+    void import('./state/kept-joint.ts').then(({ keptJoint }) => show(keptJoint(storage)));
+  } else show({ kind: 'nothing' });
+  void openDoor();
 }
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator) {

@@ -5,4 +5,7 @@ if (typeof document !== 'undefined') {
   const { cleanup } = await import('@testing-library/react');
   await import('@testing-library/jest-dom/vitest');
   afterEach(cleanup);
+  // Edits of a page go through its door; a person types later than it takes to load.
+  const { openDoor } = await import('../../src/app/state/door.ts');
+  await openDoor();
 }

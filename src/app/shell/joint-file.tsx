@@ -1,6 +1,5 @@
 import { useRef, useState } from 'react';
 import { documentFileName, documentText, saveText } from '../state/document-file.ts';
-import { readDocumentText } from '../state/kept-joint.ts';
 import { useSheet } from '../state/sheet-context.ts';
 import styles from './joint-file.module.css';
 import { refusalLines } from './refusal-lines.ts';
@@ -15,6 +14,7 @@ export function JointFile() {
   const read = async (file: File) => {
     setReading(true);
     try {
+      const { readDocumentText } = await import('../state/kept-joint.ts');
       const result = readDocumentText(await file.text());
       if (result.kind === 'admitted') {
         open(result.document);

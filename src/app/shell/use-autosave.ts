@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { keepJoint } from '../state/kept-joint.ts';
+import { keepJoint } from '../state/keep-joint.ts';
 import { useSheet } from '../state/sheet-context.ts';
 import { useSay } from './say.ts';
 

@@ -3,8 +3,9 @@ import type { JointAssessment, Stop } from '../../core/joint/assessment.ts';
 import type { Joint } from '../../core/joint/joint.ts';
 import { recommend } from '../../core/recommend/recommend.ts';
 import type { Recommendation, Rejection } from '../../core/recommend/recommendation.ts';
+import { CATALOGUE } from '../../data/catalogue.ts';
 import type { JointDocument } from '../../storage/document.ts';
-import { admit } from './admit.ts';
+import { resolveDocument } from '../../storage/resolve.ts';
 
 /** The insert whose joint the whole sheet shows. */
 export interface Shown {
@@ -29,9 +30,9 @@ export interface Findings {
 
 /** Works a document of the sheet out; it has been through the door before. */
 export function findingsOf(document: JointDocument): Findings {
-  const admitted = admit(document);
-  if (admitted.kind === 'refused') throw new Error('the sheet holds a document that its door refuses');
-  const { joint, drawer, chosenInsert } = admitted.resolved;
+  const resolved = resolveDocument(document, CATALOGUE);
+  if (resolved.kind === 'refused') throw new Error('the sheet holds a document that its door refuses');
+  const { joint, drawer, chosenInsert } = resolved.value;
   const recommendation = recommend(joint, drawer);
   const base = { joint, drawer, recommendation };
   if (recommendation.kind === 'stopped') return { ...base, stop: recommendation.stop };
@@ -46,11 +47,7 @@ function choose(
   wanted: string | undefined,
 ): Pick<Findings, 'shown' | 'passedOver'> {
   const insertOf = (id: string) => drawer.find((insert) => insert.id === id);
-  const candidates = [
-    ...ranked.map(({ rank, assessment }) => ({ rank, assessment })),
-    ...rejected.flatMap(({ rejection, assessment }) => (assessment ? [{ rejection, assessment }] : [])),
-  ];
-  const found = candidates.find(({ assessment }) => assessment.insertId === wanted) ?? candidates[0];
+  const found = shownAmong(ranked, rejected, wanted);
   const insert = found && insertOf(found.assessment.insertId);
   const passed = rejected.find(({ rejection }) => rejection.insertId === wanted);
   const passedInsert = wanted === undefined ? undefined : insertOf(wanted);
@@ -60,4 +57,22 @@ function choose(
       ? { passedOver: { insert: passedInsert, rejection: passed.rejection } }
       : {}),
   };
+}
+
+/** The wanted candidate, else the best, else the first that can be computed; no other one is worked out. */
+function shownAmong(
+  ranked: Answered['ranked'],
+  rejected: Answered['rejected'],
+  wanted: string | undefined,
+): Omit<Shown, 'insert'> | undefined {
+  const fitting = ranked.find(({ insertId }) => insertId === wanted);
+  if (fitting) return { rank: fitting.rank, assessment: fitting.assessment };
+  const out = rejected.find(({ rejection }) => rejection.insertId === wanted);
+  if (out?.assessment) return { rejection: out.rejection, assessment: out.assessment };
+  const [best] = ranked;
+  if (best) return { rank: best.rank, assessment: best.assessment };
+  for (const { rejection, assessment } of rejected) {
+    if (assessment) return { rejection, assessment };
+  }
+  return undefined;
 }

@@ -2,8 +2,8 @@ import type { JointDocument } from '../../storage/document.ts';
 import { openDocumentText } from '../../storage/open-document.ts';
 import type { Refusal } from '../../storage/refusal.ts';
 import { admit } from './admit.ts';
+import { KEPT_KEY } from './keep-joint.ts';
 
-const KEY = 'knurlwright joint';
 const ASIDE = 'knurlwright joint set aside';
 /** Copies set aside before the page stops keeping anything. */
 const GREATEST_ASIDE = 20;
@@ -30,7 +30,7 @@ export function readDocumentText(text: string) {
 export function keptJoint(storage: () => Storage): Kept {
   let text: string | null;
   try {
-    text = storage().getItem(KEY);
+    text = storage().getItem(KEPT_KEY);
   } catch {
     return { kind: 'nothing' };
   }
@@ -49,17 +49,7 @@ function setAside(text: string, storage: () => Storage): boolean {
     if (free === undefined) return false;
     storage().setItem(free, text);
     if (storage().getItem(free) !== text) return false;
-    storage().removeItem(KEY);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-/** Keeps the joint for the next visit; false where the browser does not take it. */
-export function keepJoint(document: JointDocument, storage: () => Storage): boolean {
-  try {
-    storage().setItem(KEY, JSON.stringify(document));
+    storage().removeItem(KEPT_KEY);
     return true;
   } catch {
     return false;

@@ -1,5 +1,7 @@
 import { type ReactNode, useMemo, useReducer } from 'react';
 import type { JointDocument } from '../../storage/document.ts';
+import type { Admit } from './admitted.ts';
+import { openDoor, openedDoor } from './door.ts';
 import { findingsOf } from './findings.ts';
 import { sheetOf, sheetReducer } from './sheet.ts';
 import { FindingsContext, SheetContext, type SheetHandle, useSheet } from './sheet-context.ts';
@@ -17,7 +19,12 @@ export function SheetProvider({
     () => ({
       sheet,
       document: sheet.journal.present,
-      edit: (key, ...edits) => dispatch({ type: 'edit', key, edits, at: Date.now() }),
+      edit: (key, ...edits) => {
+        const take = (admit: Admit) => dispatch({ type: 'edit', key, edits, at: Date.now(), admit });
+        const admit = openedDoor();
+        if (admit) take(admit);
+        else void openDoor().then(take);
+      },
       giveUp: (key) => dispatch({ type: 'give-up', key }),
       tellUnread: (key, unread) => dispatch({ type: 'text-unread', key, unread }),
       open: (document) => dispatch({ type: 'open', document }),

@@ -1,8 +1,9 @@
 import type { JointDocument } from '../../storage/document.ts';
 import type { Refusal } from '../../storage/refusal.ts';
-import { admit } from './admit.ts';
+import type { Admit } from './admitted.ts';
 import { type Edit, withEdits } from './edit.ts';
 import { type Journal, journalOf, record, redo, undo } from './journal.ts';
+import { isSameDocument } from './same-document.ts';
 
 /** Edits of one field that the door has not taken, and why. */
 export interface PendingEdit {
@@ -25,7 +26,13 @@ export interface Sheet {
 
 export type SheetAction =
   /** at: milliseconds of any clock. */
-  | { readonly type: 'edit'; readonly key: string; readonly edits: readonly Edit[]; readonly at: number }
+  | {
+      readonly type: 'edit';
+      readonly key: string;
+      readonly edits: readonly Edit[];
+      readonly at: number;
+      readonly admit: Admit;
+    }
   | { readonly type: 'give-up'; readonly key: string }
   | { readonly type: 'text-unread'; readonly key: string; readonly unread: boolean }
   | { readonly type: 'open'; readonly document: JointDocument }
@@ -93,7 +100,7 @@ type EditAction = Extract<SheetAction, { type: 'edit' }>;
  * Takes an edit together with every pending one, else with each single pending one, else alone: values that are only
  * valid together, such as knurl and pilot typed the wrong way round, go in together.
  */
-function edited(before: Sheet, { key, edits, at }: EditAction): Sheet {
+function edited(before: Sheet, { key, edits, at, admit }: EditAction): Sheet {
   const twins = [...before.pending.keys()].filter((other) => pathOfField(other) === pathOfField(key));
   const sheet = renewed(
     before,
@@ -107,11 +114,11 @@ function edited(before: Sheet, { key, edits, at }: EditAction): Sheet {
     const admitted = admit(withEdits(present, all));
     if (admitted.kind === 'refused') continue;
     const rest = without(sheet.pending, ...twins, ...company.map(([name]) => name));
-    return taken(sheet, admitted.document, { key, at, rest });
+    return taken(sheet, admitted.document, { key, at, rest, admit });
   }
   const alone = admit(withEdits(present, edits));
   if (alone.kind === 'admitted') {
-    return taken(sheet, alone.document, { key, at, rest: without(sheet.pending, ...twins) });
+    return taken(sheet, alone.document, { key, at, rest: without(sheet.pending, ...twins), admit });
   }
   return { ...sheet, pending: new Map([...others, [key, { edits, refusals: alone.refusals }]]) };
 }
@@ -125,15 +132,15 @@ function renewed(sheet: Sheet, keys: readonly string[]): Sheet {
 function taken(
   sheet: Sheet,
   document: JointDocument,
-  { key, at, rest }: { readonly key: string; readonly at: number; readonly rest: Sheet['pending'] },
+  { key, at, rest, admit }: Pick<EditAction, 'key' | 'at' | 'admit'> & { readonly rest: Sheet['pending'] },
 ): Sheet {
-  const same = JSON.stringify(document) === JSON.stringify(sheet.journal.present);
+  const same = isSameDocument(document, sheet.journal.present);
   const journal = same ? sheet.journal : record(sheet.journal, document, { key, at });
-  return { ...sheet, journal, pending: same ? rest : asked(rest, document) };
+  return { ...sheet, journal, pending: same ? rest : asked(rest, document, admit) };
 }
 
 /** Pending edits with their reasons found anew, against the document as it has become. */
-function asked(pending: Sheet['pending'], document: JointDocument): Sheet['pending'] {
+function asked(pending: Sheet['pending'], document: JointDocument, admit: Admit): Sheet['pending'] {
   return new Map(
     [...pending].map(([key, { edits, refusals }]) => {
       const admitted = admit(withEdits(document, edits));

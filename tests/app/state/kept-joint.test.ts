@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
-import { keepJoint, keptJoint } from '../../../src/app/state/kept-joint.ts';
+import { keepJoint } from '../../../src/app/state/keep-joint.ts';
+import { keptJoint } from '../../../src/app/state/kept-joint.ts';
 import { DOCUMENT_VERSION } from '../../../src/storage/document.ts';
 
 /** The part of the browser's storage that is used, in memory. */

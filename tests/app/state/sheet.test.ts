@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { CAMERA_BRACKET } from '../../../src/app/demos/camera-bracket.ts';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { admit } from '../../../src/app/state/admit.ts';
 import {
   fieldKey,
   type Sheet,
@@ -17,6 +18,7 @@ const edit = (path: string, value: unknown, at = 0): SheetAction => ({
   key: path,
   edits: [{ path, value }],
   at,
+  admit,
 });
 const sheetAfter = (...actions: readonly SheetAction[]): Sheet =>
   actions.reduce(sheetReducer, sheetOf(SENSOR_LID));
@@ -83,6 +85,7 @@ describe('a waiting edit', () => {
       key: fieldKey('joint.gap_mm', place),
       edits: [{ path: 'joint.gap_mm', value }],
       at: 0,
+      admit,
     });
     const sheet = sheetAfter(typed('drawing', 51), typed('list', 52));
     expect([...sheet.pending.keys()]).toEqual(['joint.gap_mm@list']);

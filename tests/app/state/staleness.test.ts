@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { admit } from '../../../src/app/state/admit.ts';
 import { type SheetAction, sheetOf, sheetReducer } from '../../../src/app/state/sheet.ts';
 import { stalenessOf } from '../../../src/app/state/staleness.ts';
 
@@ -8,6 +9,7 @@ const typed = (path: string, value: unknown): SheetAction => ({
   key: `${path}@list`,
   edits: [{ path, value }],
   at: 0,
+  admit,
 });
 const staleAfter = (...actions: readonly SheetAction[]) =>
   stalenessOf(actions.reduce(sheetReducer, sheetOf(SENSOR_LID)), 'slim-long');
