@@ -1,6 +1,5 @@
 import type { Insert, Readings } from '../core/inserts/insert.ts';
-import { insertFault } from '../core/inserts/insert-faults.ts';
-import { meanOf } from '../core/inserts/measured-length.ts';
+import { faultOf } from '../core/inserts/insert-faults.ts';
 import type { Catalogue } from '../core/joint/catalogue.ts';
 import type { Joint } from '../core/joint/joint.ts';
 import type { Thread } from '../core/screws/thread.ts';
@@ -159,14 +158,7 @@ const KEY_OF_FAULT = {
 } as const;
 
 function reportInsertFault(insert: Insert, fit: number, path: string, faults: Faults): void {
-  const fault = insertFault({
-    threadDiameter: insert.thread.nominalDiameter,
-    knurlDiameter: meanOf(insert.knurlDiameter),
-    pilotDiameter: meanOf(insert.pilotDiameter),
-    length: meanOf(insert.length),
-    ...(insert.knurledLength ? { knurledLength: meanOf(insert.knurledLength) } : {}),
-    fit,
-  });
+  const fault = faultOf(insert, fit);
   if (!fault) return;
   const { code, ...facts } = fault;
   const key = fault.code === 'looks-like-inches' ? `${fault.feature}_mm` : KEY_OF_FAULT[fault.code];

@@ -1,3 +1,6 @@
+import type { Insert } from './insert.ts';
+import { meanOf } from './measured-length.ts';
+
 /**
  * Brass that must remain round the thread for a knurl to exist at all, on diameter, mm (estimate): M3 inserts of
  * 3.5 mm are in circulation.
@@ -91,3 +94,21 @@ export function insertFault(readings: InsertReadings): InsertFault | undefined {
   }
   return undefined;
 }
+
+/**
+ * The first thing wrong with an insert, from the means of its readings; see insertFault.
+ *
+ * @param insert - thread and readings [mm]
+ * @param fit - bore over the pilot [mm]
+ * @returns the fault, or undefined when the insert can exist
+ * @source own-model limits of what is taken for an insert
+ */
+export const faultOf = (insert: Insert, fit: number): InsertFault | undefined =>
+  insertFault({
+    threadDiameter: insert.thread.nominalDiameter,
+    knurlDiameter: meanOf(insert.knurlDiameter),
+    pilotDiameter: meanOf(insert.pilotDiameter),
+    length: meanOf(insert.length),
+    ...(insert.knurledLength ? { knurledLength: meanOf(insert.knurledLength) } : {}),
+    fit,
+  });

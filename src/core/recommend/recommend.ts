@@ -1,10 +1,8 @@
-import { wholeLayers } from '../holes/hole-depth.ts';
 import type { Insert } from '../inserts/insert.ts';
-import { meanOf } from '../inserts/measured-length.ts';
 import { assess } from '../joint/assess.ts';
 import type { Joint } from '../joint/joint.ts';
 import { limitingMode } from '../joint/load-reserve.ts';
-import { LEAST_FLOOR } from '../joint/screw-choice.ts';
+import { noRoomAtAll, tooLittleRoom } from '../joint/room-for-insert.ts';
 import { type AnswerableJoint, admit } from '../joint/stop.ts';
 import { frameOf, type Tightening, tighten } from '../joint/tightening.ts';
 import { weakestHold } from '../joint/weakest-hold.ts';
@@ -104,13 +102,8 @@ function impossibilityOf(joint: AnswerableJoint, insert: Insert): Rejection | un
       screwThread: thread.designation,
     };
   }
-  const knurl = meanOf(insert.knurlDiameter);
-  const boss = joint.host.bossDiameter;
-  if (boss !== undefined && boss <= knurl) return bossTooSmall(joint, insert, boss, knurl);
-  if (joint.insertSide === 'near-side') return undefined;
-  const { sunk, host } = joint;
-  const depth = wholeLayers(sunk + meanOf(insert.length), host.layerHeight);
-  return host.thickness - depth < LEAST_FLOOR ? partTooThin(joint, insert, depth) : undefined;
+  const noRoom = noRoomAtAll(joint, insert);
+  return noRoom && { insertId: insert.id, ...noRoom };
 }
 
 /** Why a computed insert is out for this joint, or undefined. */
@@ -121,11 +114,9 @@ function rejectionOf(
   holds: number,
 ): Rejection | undefined {
   const insertId = insert.id;
-  const { hole, screw } = found;
-  const boss = joint.host.bossDiameter;
-  const knurl = found.insert.knurlDiameter.estimate.value;
-  if (hole.floor.value < LEAST_FLOOR) return partTooThin(joint, insert, hole.depth.value);
-  if (boss !== undefined && boss < leastBoss(joint, knurl)) return bossTooSmall(joint, insert, boss, knurl);
+  const { screw } = found;
+  const noRoom = tooLittleRoom(joint, found);
+  if (noRoom) return { insertId, ...noRoom };
   if (screw.kind === 'refused') {
     return { insertId, code: 'no-screw-length', least: screw.leastLength, greatest: screw.greatestLength };
   }
@@ -136,24 +127,6 @@ function rejectionOf(
   }
   return undefined;
 }
-
-const partTooThin = (joint: AnswerableJoint, insert: Insert, depth: number): Rejection => ({
-  insertId: insert.id,
-  code: 'part-too-thin',
-  depth,
-  thickness: joint.host.thickness,
-  floor: LEAST_FLOOR,
-});
-
-/** Smallest boss in which one line of wall stands all round the knurl, mm. */
-const leastBoss = (joint: AnswerableJoint, knurl: number): number => knurl + 2 * joint.host.wall.lineWidth;
-
-const bossTooSmall = (joint: AnswerableJoint, insert: Insert, boss: number, knurl: number): Rejection => ({
-  insertId: insert.id,
-  code: 'boss-too-small',
-  bossDiameter: boss,
-  leastDiameter: leastBoss(joint, knurl),
-});
 
 function fittingOf(joint: AnswerableJoint, insert: Insert, tightening: Tightening, holds: number): Fitting {
   const { actives, conversion, least, found } = tightening;

@@ -1,15 +1,10 @@
 import type { JointAssessment, Stop } from '../joint/assessment.ts';
+import type { NoRoom } from '../joint/room-for-insert.ts';
 
 /** Why an insert of the drawer is out for this joint, with the facts of the sentence. */
 export type Rejection = { readonly insertId: string } & (
   | { readonly code: 'other-thread'; readonly insertThread: string; readonly screwThread: string }
-  | {
-      readonly code: 'part-too-thin';
-      readonly depth: number;
-      readonly thickness: number;
-      readonly floor: number;
-    }
-  | { readonly code: 'boss-too-small'; readonly bossDiameter: number; readonly leastDiameter: number }
+  | NoRoom
   | { readonly code: 'holds-too-little'; readonly holds: number; readonly asked: number }
   | { readonly code: 'no-screw-length'; readonly least: number; readonly greatest: number }
   | { readonly code: 'no-torque'; readonly least: number; readonly most: number }

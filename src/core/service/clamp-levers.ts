@@ -36,9 +36,11 @@ export const CLAMP_LEVERS: readonly Lever[] = [
     size: 1,
     remedySteps: 1,
     move: once((subject) => {
-      const { clamped } = subject.joint;
+      const { clamped, screw } = subject.joint;
       const { sleeveMaterial } = subject.joint.alternatives;
       if (clamped.sleeve || clamped.material.kind === 'metal' || !sleeveMaterial) return undefined;
+      // A countersunk head sinks into the part: it finds no flat end to press on.
+      if (screw.head.shape === 'countersunk') return undefined;
       const outsideDiameter = clamped.clearanceHole + 2 * SLEEVE_WALL;
       return withJoint(subject, {
         clamped: { ...clamped, sleeve: { outsideDiameter, material: sleeveMaterial } },

@@ -1,7 +1,7 @@
 import type { PrintedMaterial } from '../host/material.ts';
 import { greatestServiceTemperature, REFERENCE_TEMPERATURE, strengthLeft } from '../host/temperature.ts';
 import type { Insert } from '../inserts/insert.ts';
-import { preloadLeft } from '../joint/clamp-loop.ts';
+import { preloadLeftAt } from '../joint/clamp-loop.ts';
 import { situationOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { frameOf, tighten } from '../joint/tightening.ts';
@@ -39,8 +39,7 @@ export function preloadCurves(joint: AnswerableJoint, insert: Insert): readonly 
     const frame = frameOf(then);
     const { found, grip } = tighten(then, insert, frame);
     const situation = situationOf(frame.surroundings, found);
-    const left = (hours: number) =>
-      preloadLeft({ ...then, loads: { ...then.loads, duration: hours } }, situation, grip).value;
+    const left = (hours: number) => preloadLeftAt(then, situation, grip, hours).value;
     return { temperature, points: CURVE_HOURS.map((hours) => ({ hours, left: left(hours) })) };
   });
 }

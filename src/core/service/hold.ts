@@ -1,32 +1,47 @@
 import type { Insert } from '../inserts/insert.ts';
+import type { TorqueWindow } from '../joint/assessment.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Derived } from '../sources/derived.ts';
-import type { ServiceState, StateId } from './service-state.ts';
+import { momentsOf } from './moments.ts';
+import type { ServiceState } from './service-state.ts';
 import { serviceState } from './states.ts';
-
-/** Times at which a joint is asked, in the order in which they come. */
-export const STATES: readonly StateId[] = ['assembly', 'in-service', 'after'];
 
 /** Whether a joint holds through its life at a dialled torque, and what ends it first. */
 export interface Hold {
   readonly verdict: 'holds' | 'fails';
   readonly torque: Derived;
+  /** Assembly, in service, after. */
   readonly states: readonly ServiceState[];
   /** The state with the smallest margin. */
   readonly worst: ServiceState;
 }
 
+/** A setting at the very end of its window gives a margin of 1, give or take the dust of its rounding. */
+const HOLDS_FROM = 1 - 1e-8;
+
+/**
+ * Torque at which a joint is asked whether it holds: the setting, or without one the largest that the limits allow.
+ *
+ * @param torque - what the torque question came to
+ * @returns the torque [N·mm], above 0; undefined where no torque at all is allowed
+ * @source own-model the torque that the answers show
+ */
+export function askedTorque(torque: TorqueWindow): Derived | undefined {
+  if (torque.kind === 'window') return torque.dial;
+  return torque.most.value > 0 ? torque.most : undefined;
+}
+
 /**
  * Whether a joint holds: while it is tightened, warm and loaded, and after the time.
  *
- * @param joint - a joint that may be answered
+ * @param joint - a joint that may be answered, with room for its insert
  * @param insert - its insert
- * @param torque - torque dialled [N·mm]
+ * @param torque - torque dialled [N·mm], above 0
  * @returns every state with its margins; holds when the smallest is at least 1
  * @source own-model the joint through its life
  */
 export function holdOf(joint: AnswerableJoint, insert: Insert, torque: Derived): Hold {
-  const states = STATES.map((id) => serviceState(joint, insert, torque, id));
+  const states = momentsOf(joint, insert).map((moment) => serviceState(moment, torque));
   const worst = states.reduce((one, other) => (other.margin < one.margin ? other : one));
-  return { verdict: worst.margin >= 1 ? 'holds' : 'fails', torque, states, worst };
+  return { verdict: worst.margin >= HOLDS_FROM ? 'holds' : 'fails', torque, states, worst };
 }

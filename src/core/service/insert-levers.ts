@@ -14,10 +14,7 @@ export const INSERT_LEVERS: readonly Lever[] = [
       const by = LENGTH_STEP * steps;
       const length = shifted(insert.length, by);
       const knurled = insert.knurledLength ? { knurledLength: shifted(insert.knurledLength, by) } : {};
-      const least = joint.screw.thread.nominalDiameter;
-      return Math.min(...length.values) < least
-        ? undefined
-        : { joint, insert: { ...insert, length, ...knurled } };
+      return { joint, insert: { ...insert, length, ...knurled } };
     },
   },
   {
@@ -29,11 +26,8 @@ export const INSERT_LEVERS: readonly Lever[] = [
       // A wider insert of the same make: its pilot grows with it, the bite stays.
       const by = KNURL_STEP * steps;
       const pilotDiameter = shifted(insert.pilotDiameter, by);
-      if (Math.min(...pilotDiameter.values) <= joint.screw.thread.nominalDiameter) return undefined;
-      return {
-        joint,
-        insert: { ...insert, knurlDiameter: shifted(insert.knurlDiameter, by), pilotDiameter },
-      };
+      const knurlDiameter = shifted(insert.knurlDiameter, by);
+      return { joint, insert: { ...insert, knurlDiameter, pilotDiameter } };
     },
   },
   {
@@ -56,13 +50,21 @@ export const INSERT_LEVERS: readonly Lever[] = [
     remedySteps: 1,
     move: once(({ joint, insert }) => {
       const { bigger } = joint.screw.alternatives;
-      if (!bigger) return undefined;
+      if (!bigger || (joint.screw.washer && !bigger.washer)) return undefined;
       const ratio = bigger.thread.nominalDiameter / joint.screw.thread.nominalDiameter;
       const { fixedLength: _, washer: __, breakingTorque: ___, ...screw } = joint.screw;
+      const { sleeve, clearanceHole } = joint.clamped;
+      const hole = bigger.thread.clearanceHoles.medium;
       return {
         joint: {
           ...joint,
-          clamped: { ...joint.clamped, clearanceHole: bigger.thread.clearanceHoles.medium },
+          clamped: {
+            ...joint.clamped,
+            clearanceHole: hole,
+            ...(sleeve
+              ? { sleeve: { ...sleeve, outsideDiameter: hole + sleeve.outsideDiameter - clearanceHole } }
+              : {}),
+          },
           screw: {
             ...screw,
             ...bigger,

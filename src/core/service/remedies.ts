@@ -1,7 +1,10 @@
 import type { Insert } from '../inserts/insert.ts';
-import { type AnswerableJoint, stopOf } from '../joint/stop.ts';
+import { tooLittleRoom } from '../joint/room-for-insert.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
 import { tighten } from '../joint/tightening.ts';
+import { weakestHold } from '../joint/weakest-hold.ts';
 import type { Derived } from '../sources/derived.ts';
+import { isAnswered } from './answered.ts';
 import { holdOf } from './hold.ts';
 import type { Lever, LeverId, Subject } from './lever.ts';
 import { LEVERS } from './levers.ts';
@@ -26,11 +29,13 @@ export interface Remedy {
  *
  * @param joint - a joint that may be answered
  * @param insert - its insert
- * @returns remedies, the simplest first; empty where no single change is enough
+ * @returns remedies, the simplest first; empty where the joint holds as it is, and where no single change is enough
  * @source own-model one input at a time
  */
 export function remediesFor(joint: AnswerableJoint, insert: Insert): readonly Remedy[] {
-  return LEVERS.flatMap((lever) => remedyBy(lever, { joint, insert }) ?? []);
+  const subject = { joint, insert };
+  if (passing(subject)) return [];
+  return LEVERS.flatMap((lever) => remedyBy(lever, subject) ?? []);
 }
 
 function remedyBy(lever: Lever, subject: Subject): Remedy | undefined {
@@ -43,11 +48,14 @@ function remedyBy(lever: Lever, subject: Subject): Remedy | undefined {
   return undefined;
 }
 
-/** Margin and setting of a subject that holds, or undefined. */
-function passing({ joint, insert }: Subject): { readonly margin: number; readonly dial: number } | undefined {
-  if (stopOf(joint) !== undefined) return undefined;
-  const { dial, found } = tighten(joint, insert);
-  if (dial === undefined || found.screw.kind === 'refused') return undefined;
+/** Margin and setting of a subject that would be ranked and holds, or undefined. */
+function passing(subject: Subject): { readonly margin: number; readonly dial: number } | undefined {
+  if (!isAnswered(subject)) return undefined;
+  const { joint, insert } = subject;
+  const { dial, found, actives } = tighten(joint, insert);
+  if (dial === undefined || found.screw.kind === 'refused' || tooLittleRoom(joint, found)) return undefined;
+  const holds = weakestHold(actives).capacity.characteristic.value;
+  if (holds < joint.factors.limits * joint.loads.pull) return undefined;
   const hold = holdOf(joint, insert, settingOf(dial));
   return hold.verdict === 'holds' ? { margin: hold.worst.margin, dial } : undefined;
 }

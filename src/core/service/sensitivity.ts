@@ -1,6 +1,7 @@
 import type { Insert } from '../inserts/insert.ts';
-import { type AnswerableJoint, stopOf } from '../joint/stop.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Derived } from '../sources/derived.ts';
+import { isAnswered } from './answered.ts';
 import { holdOf } from './hold.ts';
 import type { Lever, LeverId, Subject } from './lever.ts';
 import { LEVERS } from './levers.ts';
@@ -21,8 +22,8 @@ export interface Sensitivity {
 const BOTH_WAYS = [1, -1] as const;
 
 /** The smallest margin of a subject at a torque, or undefined where it is no longer answered. */
-export const marginOf = ({ joint, insert }: Subject, torque: Derived): number | undefined =>
-  stopOf(joint) === undefined ? holdOf(joint, insert, torque).worst.margin : undefined;
+export const marginOf = (subject: Subject, torque: Derived): number | undefined =>
+  isAnswered(subject) ? holdOf(subject.joint, subject.insert, torque).worst.margin : undefined;
 
 /**
  * Which input moves the smallest margin most: every one moved alone by one step, the torque kept.
