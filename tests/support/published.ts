@@ -1,6 +1,5 @@
 import { expect } from 'vitest';
-
-const DECIMAL_NUMBER = /^[+\-−]?\d+(?:\.(?<decimals>\d+))?(?:e(?<exponent>[+-]?\d+))?$/;
+import { readPrinted } from './printed.ts';
 
 /** Room for the last bit, so that a value exactly on the rounding boundary passes. */
 const BOUNDARY_SLACK = 1e-9;
@@ -10,11 +9,8 @@ const BOUNDARY_SLACK = 1e-9;
  * The text is written as the source prints it ('14.20', not 14.2), so the tolerance is in the digits.
  */
 export function expectPublished(computed: number, printed: string): void {
-  const parts = DECIMAL_NUMBER.exec(printed)?.groups;
-  if (parts === undefined) throw new Error(`not a printed number: "${printed}"`);
-  const lastPlace = Number(parts['exponent'] ?? 0) - (parts['decimals']?.length ?? 0);
-  const halfUnit = 0.5 * 10 ** lastPlace;
-  const deviation = Math.abs(computed - Number(printed.replace('−', '-')));
+  const { value, halfUnit } = readPrinted(printed);
+  const deviation = Math.abs(computed - value);
   expect(deviation, `${computed} against printed ${printed}`).toBeLessThanOrEqual(
     halfUnit * (1 + BOUNDARY_SLACK),
   );

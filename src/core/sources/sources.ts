@@ -127,6 +127,11 @@ export const SOURCES = {
     howKnown: 'read',
     note: 'Measured less nominal = 0.2307·ln D − 0.6223 mm; never above −0.10 mm; one printer, one unnamed material.',
   },
+  'polygon-hole-articles': {
+    title: 'Two open articles on holes drawn as polygons (2011 and 2016)',
+    howKnown: 'read',
+    note: 'Inscribed circle D·cos(π/N), sides for a tolerance on the radius.',
+  },
   'slicer-flow-note': { title: "An open slicer's manual, page on flow mathematics", howKnown: 'read' },
   'flm-insert-study': {
     title:
