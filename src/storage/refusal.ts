@@ -30,6 +30,7 @@ export type RefusalCode =
   | 'no-such-insert'
   | 'seat-contradicts-side'
   | 'sleeve-not-wider'
+  | 'sleeve-under-countersunk'
   | 'twist-on-one-point'
   | 'tilt-without-arm'
   | 'screw-beyond-edge'

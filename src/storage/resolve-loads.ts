@@ -1,8 +1,9 @@
 import type { ScrewGroup } from '../core/joint/joint.ts';
 import { polarMoment } from '../core/loads/in-plane.ts';
 import type { Pivot } from '../core/loads/out-of-plane.ts';
-import { centroidOf, type ScrewPattern, screwPositions } from '../core/loads/pattern.ts';
+import { centroidOf, type ScrewPattern, type ScrewPosition, screwPositions } from '../core/loads/pattern.ts';
 import { momentsAbout, type PartLoad, screwLoads } from '../core/loads/screw-loads.ts';
+import { momentAlong, principalAxes } from '../core/loads/spread.ts';
 import { toCore } from '../core/units/convert.ts';
 import type { JointDocument } from './document.ts';
 import type { Faults } from './resolve.ts';
@@ -14,7 +15,8 @@ const MOMENT_DUST = 1e-6;
 /** Σ r² below which all screws lie in one point, mm². */
 const POINT_DUST = 1e-6;
 
-function patternOf(pattern: GivenJoint['pattern']): ScrewPattern {
+/** The layout of a document in the words of the calculation. */
+export function patternOf(pattern: GivenJoint['pattern']): ScrewPattern {
   switch (pattern.kind) {
     case 'single':
       return pattern;
@@ -56,28 +58,42 @@ export function resolveGroup(given: GivenJoint, faults: Faults): ScrewGroup {
 
 function reportMisfits(pattern: ScrewPattern, load: PartLoad, pivot: Pivot, faults: Faults): void {
   const positions = screwPositions(pattern);
-  const centre = centroidOf(positions);
-  const moments = momentsAbout(load, centre);
+  const moments = momentsAbout(load, centroidOf(positions));
   const turns = polarMoment(positions.map((position) => ({ ...position, area: 1 })));
   if (Math.abs(moments.z) > MOMENT_DUST && turns < POINT_DUST) {
     faults.add('joint.loads.moment_Nm.z', 'twist-on-one-point', { moment: moments.z });
   }
-  for (const axis of ['x', 'y'] as const) {
-    const moment = axis === 'x' ? moments.x : moments.y;
-    const places = positions.map((position) =>
-      axis === 'x' ? position.y - centre.y : position.x - centre.x,
-    );
-    const farthest = Math.max(...places.map(Math.abs));
-    if (pivot.kind === 'edge') {
-      const edge = axis === 'x' ? pivot.y : pivot.x;
-      if (farthest >= edge) {
-        faults.add(`joint.loads.pivot.${axis === 'x' ? 'y' : 'x'}_mm`, 'screw-beyond-edge', {
-          edge,
-          screw: farthest,
-        });
-      }
-    } else if (Math.abs(moment) > MOMENT_DUST && farthest ** 2 < POINT_DUST) {
-      faults.add('joint.loads.pivot.kind', 'tilt-without-arm', { axis, moment });
+  if (pivot.kind === 'edge') reportScrewsBeyond(pivot, positions, faults);
+  else reportMissingArms(positions, moments, faults);
+}
+
+function reportScrewsBeyond(
+  pivot: Extract<Pivot, { kind: 'edge' }>,
+  positions: readonly ScrewPosition[],
+  faults: Faults,
+): void {
+  const centre = centroidOf(positions);
+  for (const axis of ['y', 'x'] as const) {
+    const farthest = Math.max(...positions.map((position) => Math.abs(position[axis] - centre[axis])));
+    if (farthest >= pivot[axis]) {
+      faults.add(`joint.loads.pivot.${axis}_mm`, 'screw-beyond-edge', { edge: pivot[axis], screw: farthest });
     }
+  }
+}
+
+/** A moment along a principal axis on which all screws stand in one place. */
+function reportMissingArms(
+  positions: readonly ScrewPosition[],
+  moments: { readonly x: number; readonly y: number },
+  faults: Faults,
+): void {
+  for (const axis of principalAxes(positions)) {
+    const moment = momentAlong(axis, moments);
+    if (axis.spread > 0 || Math.abs(moment) <= MOMENT_DUST) continue;
+    const { x, y } = axis.direction;
+    faults.add('joint.loads.pivot.kind', 'tilt-without-arm', {
+      axis: Math.abs(y) >= Math.abs(x) ? 'x' : 'y',
+      moment,
+    });
   }
 }

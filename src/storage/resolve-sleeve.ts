@@ -13,11 +13,15 @@ const metalOf = (catalogue: Catalogue, id: string): Sleeve['material'] | undefin
 
 /** The metal spacer of a document with its material's row; faults are reported at their keys. */
 export function resolveSleeve(
-  { clamped }: JointDocument['joint'],
+  { clamped, screw }: JointDocument['joint'],
   catalogue: Catalogue,
   faults: Faults,
 ): Sleeve | undefined {
   if (clamped.sleeve === undefined) return undefined;
+  const head = catalogue.heads.find((row) => row.standard === screw.head);
+  if (head?.shape === 'countersunk') {
+    faults.add('joint.clamped.sleeve', 'sleeve-under-countersunk', { head: screw.head });
+  }
   const material = metalOf(catalogue, clamped.sleeve.material);
   const outsideDiameter = clamped.sleeve.outsideDiameter_mm;
   if (!material) {

@@ -43,7 +43,9 @@ function refusalsOf(issue: z.core.$ZodIssue, input: unknown): Refusal[] {
         ? one('missing', { choices: issue.values.map(String).join(', ') })
         : one('not-a-choice', { value: shown(value), choices: issue.values.map(String).join(', ') });
     case 'invalid_union':
-      return one('not-a-choice', { value: shown(value), choices: 'lines, measured' });
+      return value === undefined
+        ? one('missing', { choices: choicesOf(issue) })
+        : one('not-a-choice', { value: shown(value), choices: choicesOf(issue) });
     case 'invalid_type':
       if (value === undefined) return one('missing', { wanted: issue.expected });
       if (issue.expected === 'int') return one('not-whole', { value: shown(value) });
@@ -57,3 +59,7 @@ function refusalsOf(issue: z.core.$ZodIssue, input: unknown): Refusal[] {
       return one('wrong-kind', { value: shown(value), wanted: issue.code });
   }
 }
+
+/** The kinds that a value may have, as the schema lists them. */
+const choicesOf = (issue: Extract<z.core.$ZodIssue, { code: 'invalid_union' }>): string =>
+  'options' in issue ? (issue.options ?? []).map(String).join(', ') : '';

@@ -120,6 +120,10 @@ const WORDS = {
     wrong: `A spacer of ${lengthText(number(facts, 'value'))} has no wall round its hole of ${lengthText(number(facts, 'hole'))}.`,
     cause: 'Give its outside diameter.',
   }),
+  'sleeve-under-countersunk': (facts) => ({
+    wrong: `A countersunk head (${text(facts, 'head')}) finds no flat end of a spacer to press on.`,
+    cause: 'Take a cap or button head, or leave the spacer out.',
+  }),
   'twist-on-one-point': () => ({
     wrong: 'One screw cannot take a moment that turns the part round it.',
     cause: 'Add a second screw, or let the load act through the screw.',

@@ -34,6 +34,7 @@ const CASES = {
   'seat-contradicts-side': [{ seat: 'far-side', side: 'near-side' }, 'far-side shoulder'],
   'sleeve-not-wider': [{ value: 3.3, hole: 3.4 }, '3.3'],
   'twist-on-one-point': [{ moment: 900 }, 'second screw'],
+  'sleeve-under-countersunk': [{ head: 'ISO 10642' }, 'ISO 10642'],
   'tilt-without-arm': [{ axis: 'x', moment: 800 }, 'edge'],
   'screw-beyond-edge': [{ edge: 12, screw: 17 }, '17'],
   'looks-like-inches': [{ feature: 'length', value: 0.226, inMillimetres: 5.74 }, '5.74'],

@@ -1,4 +1,5 @@
 import { centroidOf, type ScrewPosition } from './pattern.ts';
+import { momentAlong, principalAxes } from './spread.ts';
 
 /** What tilts or lifts the clamped part: pull along the screws [N] and moments about the centroid's axes [N·mm]. */
 export interface OutOfPlaneLoad {
@@ -34,12 +35,11 @@ export function edgeTensions(moment: number, arms: readonly number[]): readonly 
 /**
  * Pull on each screw of a group from a force along the screws and moments that tilt the part.
  *
- *     ti = P/n + Mx · yi/Σy² − My · xi/Σx²                      about the centroid
- *     ti = P/n + |Mx| · Liy/ΣLy² + |My| · Lix/ΣLx²              about the edge that stays down
+ *     ti = P/n + Mu · ui/Σu² + Mv · vi/Σv²                      about the centroid; u, v principal axes
+ *     ti = P/n + |Mx| · Liy/ΣLy² + |My| · Lix/ΣLx²              about the edges that stay down, along x and y
  *
- * Rigid part; the axes of x and y are taken as principal, exact for symmetric patterns. About the centroid some screws
- * come out negative: there the part presses. About the edge the arms are longer and the pulls smaller, which needs an
- * edge that really stays down.
+ * Rigid part. About the centroid force and moments balance exactly, and some screws come out negative: there the part
+ * presses. About the edges the arms are longer and the pulls smaller, which needs edges that really stay down.
  *
  * @param positions - screws [mm], at least one
  * @param load - pull P [N], moments Mx and My [N·mm]
@@ -53,26 +53,46 @@ export function outOfPlanePulls(
   load: OutOfPlaneLoad,
   pivot: Pivot,
 ): readonly number[] {
-  const centre = centroidOf(positions);
-  const xs = positions.map(({ x }) => x - centre.x);
-  const ys = positions.map(({ y }) => y - centre.y);
-  const fromX = tilted(ys, load.aboutX, pivot.kind === 'edge' ? pivot.y : undefined);
-  const fromY = tilted(xs, -load.aboutY, pivot.kind === 'edge' ? pivot.x : undefined);
-  return positions.map(
-    (_, index) => load.pull / positions.length + (fromX[index] ?? 0) + (fromY[index] ?? 0),
+  const moments = { x: load.aboutX, y: load.aboutY };
+  const tilts =
+    pivot.kind === 'edge' ? aboutEdges(positions, moments, pivot) : aboutCentroid(positions, moments);
+  return positions.map((_, index) =>
+    tilts.reduce((pull, tilt) => pull + (tilt[index] ?? 0), load.pull / positions.length),
   );
 }
 
-/** Pulls from one moment; positive lifts the side of positive places. */
-function tilted(places: readonly number[], moment: number, edge: number | undefined): readonly number[] {
-  if (moment === 0) return places.map(() => 0);
-  if (edge !== undefined) {
-    const side = Math.sign(moment);
-    return edgeTensions(
-      Math.abs(moment),
-      places.map((place) => Math.max(0, edge + side * place)),
-    );
-  }
-  const squares = places.reduce((sum, place) => sum + place ** 2, 0);
-  return places.map((place) => (squares === 0 ? 0 : (moment * place) / squares));
+interface Moments {
+  readonly x: number;
+  readonly y: number;
+}
+
+const aboutCentroid = (
+  positions: readonly ScrewPosition[],
+  moments: Moments,
+): readonly (readonly number[])[] =>
+  principalAxes(positions)
+    .filter(({ spread }) => spread > 0)
+    .map((axis) => {
+      const perPlace = momentAlong(axis, moments) / axis.spread;
+      return axis.places.map((place) => perPlace * place);
+    });
+
+function aboutEdges(
+  positions: readonly ScrewPosition[],
+  moments: Moments,
+  edge: Extract<Pivot, { kind: 'edge' }>,
+): readonly (readonly number[])[] {
+  const centre = centroidOf(positions);
+  const xs = positions.map(({ x }) => x - centre.x);
+  const ys = positions.map(({ y }) => y - centre.y);
+  return [tiltedAbout(edge.y, ys, moments.x), tiltedAbout(edge.x, xs, -moments.y)];
+}
+
+/** Pulls from one moment about the edge on the far side; a positive one lifts the side of positive places. */
+function tiltedAbout(edge: number, places: readonly number[], moment: number): readonly number[] {
+  const side = Math.sign(moment);
+  return edgeTensions(
+    Math.abs(moment),
+    places.map((place) => edge + side * place),
+  );
 }
