@@ -33,8 +33,17 @@ export function boreOf(joint: Joint, insert: InsertDimensions): Bore {
 /** The part of the hole that the failure modes ask for. */
 export type SeatedHole = Pick<HoleDesign, 'boreAsPrinted' | 'depth' | 'floor' | 'bite' | 'biteFactor'>;
 
-/** Bore to be expected from the drawn one, as a plain number, mm. */
-const expectedBoreOf = ({ holes: { behaviour, compensation } }: Joint, drawn: number): number =>
+/**
+ * Bore to be expected from the drawn one, as a plain number.
+ *
+ *     D = D_CAD + e        e = 0 where the slicer compensates
+ *
+ * @param joint - hole habits
+ * @param drawn - drawn diameter D_CAD [mm], > 0
+ * @returns D [mm]
+ * @source hole-metrology-note see printError
+ */
+export const expectedBoreOf = ({ holes: { behaviour, compensation } }: Joint, drawn: number): number =>
   drawn + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, drawn));
 
 /**

@@ -1,8 +1,16 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import type { Limit } from './assessment.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';
 import type { ActiveMode } from './torque-window.ts';
+
+/** A torque put in as the setting T, also where it is only the largest that the limits allow. */
+export const asSetting = (torque: Derived): Entry => ({
+  symbol: 'T',
+  value: torque.value,
+  unit: torque.unit,
+  from: torque,
+});
 
 /**
  * Most clamp force that a setting gives: low end of friction, high end of the tool.
@@ -22,7 +30,7 @@ export function greatestClampForce(torque: Derived, joint: Joint, conversion: To
     unit: 'N',
     formula: 'T · (1 + δ)/k_low',
     entries: [
-      entryFrom(torque),
+      asSetting(torque),
       entry('δ', joint.tool.deviation, '-'),
       entry('k_low', conversion.slippery, 'mm'),
     ],
@@ -56,7 +64,7 @@ export function leastClampForce(
     formula: 'R_F · T · (1 − δ)/k_high',
     entries: [
       entryFrom(left),
-      entryFrom(torque),
+      asSetting(torque),
       entry('δ', joint.tool.deviation, '-'),
       entry('k_high', conversion.sticky, 'mm'),
     ],
@@ -116,7 +124,7 @@ export function demandOn(
         formula: 'a · T · (1 + δ)',
         entries: [
           entry('a', conversion.threadShare, '-'),
-          entryFrom(torque),
+          asSetting(torque),
           entry('δ', joint.tool.deviation, '-'),
         ],
         ...common,

@@ -1,0 +1,48 @@
+import { FITTED_DIAMETERS } from '../holes/print-error.ts';
+import type { NoticeCode } from './assessment.ts';
+import type { NoticeRule } from './notice-rule.ts';
+
+/** Below this chance of landing in the window, a coupon is worth more than another calculation, [-]. */
+const RARELY_FITS = 0.8;
+/** Density of infill in the joining zone above which a study found no more to gain, [-]. */
+const PRACTICE_INFILL = 0.7;
+/** Wall above which the same study found no more to gain, mm. */
+const PRACTICE_WALL = 2.4;
+/** Floor under a hole that printing services ask for, mm. */
+const PRACTICE_FLOOR = 2;
+
+/** What to know about the hole and its surroundings. */
+export const HOLE_NOTICES = {
+  'boss-below-practice': ({ joint, found }) => {
+    const given = joint.host.bossDiameter;
+    const least = found.hole.bossDiameter.value;
+    return given !== undefined && given < least ? { given, least } : undefined;
+  },
+  'wall-below-practice': ({ found }) => {
+    const wall = found.hole.wall.value;
+    return wall < PRACTICE_WALL ? { wall, practice: PRACTICE_WALL } : undefined;
+  },
+  'infill-below-practice': ({ joint }) =>
+    joint.host.infill.density < PRACTICE_INFILL
+      ? { percent: 100 * joint.host.infill.density, practice: 100 * PRACTICE_INFILL }
+      : undefined,
+  'floor-below-practice': ({ joint, found }) => {
+    const floor = found.hole.floor.value;
+    return joint.insertSide === 'near-side' && floor < PRACTICE_FLOOR
+      ? { floor, practice: PRACTICE_FLOOR }
+      : undefined;
+  },
+  'hole-outside-fit-range': ({ joint, found }) => {
+    const drawn = found.hole.drawn.value;
+    const outside = drawn < FITTED_DIAMETERS.least || drawn > FITTED_DIAMETERS.greatest;
+    return outside && joint.holes.behaviour.standing === 'estimate'
+      ? { drawn, ...FITTED_DIAMETERS }
+      : undefined;
+  },
+  'hole-rarely-fits': ({ found }) => {
+    const chance = found.hole.window.chance.value;
+    return chance < RARELY_FITS ? { percent: 100 * chance } : undefined;
+  },
+  'insert-across-layers': ({ joint }) =>
+    joint.host.axis === 'across-build' ? { material: joint.host.material.name } : undefined,
+} as const satisfies Partial<Record<NoticeCode, NoticeRule>>;

@@ -1,0 +1,33 @@
+import type { NoticeCode } from './assessment.ts';
+import type { NoticeRule } from './notice-rule.ts';
+
+/** Length below which an insert is called short, in thread diameters: 3 mm of M3 is. */
+const SHORT_INSERT_DIAMETERS = 1.1;
+/** Readings that differ by more than this many permissible errors are looked at again. */
+const SCATTER_IN_PERMISSIBLE_ERRORS = 3;
+
+const spreadOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+
+/** What to know about the insert and its readings. */
+export const INSERT_NOTICES = {
+  'cold-setting-may-split': ({ joint }) =>
+    joint.setting === 'heat-set' ? undefined : { setting: joint.setting },
+  'short-insert': ({ joint, found }) => {
+    const length = found.dimensions.length.estimate.value;
+    const least = SHORT_INSERT_DIAMETERS * joint.screw.thread.nominalDiameter;
+    return length < least ? { length, least, thread: joint.screw.thread.designation } : undefined;
+  },
+  'readings-scatter': ({ insert }) => {
+    const features = [insert.knurlDiameter, insert.pilotDiameter, insert.length];
+    const spread = Math.max(...features.map(({ values }) => spreadOf(values)));
+    const { permissibleError } = insert.knurlDiameter;
+    return permissibleError > 0 && spread > SCATTER_IN_PERMISSIBLE_ERRORS * permissibleError
+      ? { spread, permissibleError }
+      : undefined;
+  },
+  'knurled-length-estimated': ({ insert, found }) =>
+    insert.knurledLength === undefined
+      ? { knurledLength: found.dimensions.knurledLength.estimate.value }
+      : undefined,
+  'bond-untested': ({ joint }) => ({ setting: joint.setting }),
+} as const satisfies Partial<Record<NoticeCode, NoticeRule>>;
