@@ -7,7 +7,9 @@ import type { InsertRule, Situation } from './situation.ts';
  *
  *     F = η · τ · π · Dk · Lk · kb
  *
- * The shear is taken as even along the knurl: a bonded elastic model shows it even within 20 % up to L = 2·Dk.
+ * The shear is taken as even along the knurl. While the plastic is elastic its peak is 1.5 … 3.7 means in a usual boss
+ * (docs/finite-element.md): even shear needs plastic that yields, and a bond factor carries over only at about the same
+ * Lk/Dk.
  *
  * @param situation - bond factor η [-], shear strength τ [MPa], knurl Dk and Lk [mm], bite factor kb [-]
  * @returns median F [N]

@@ -1,15 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { expectRelative } from '../../support/published.ts';
 import {
-  closedCompliance,
+  type BondedRing,
   columnCompliance,
   endHeldCompliance,
   lagFactor,
-  lagLength,
   rimHeldCompliance,
-  ringOf,
-} from './closed-forms.ts';
-import { REFINED, SOLVED, solved } from './results.ts';
+} from '../../../src/core/joint/host-compliance.ts';
+import { expectRelative } from '../../support/published.ts';
+import { closedCompliance, ringOf } from './closed-compliance.ts';
+import { REFINED, SOLVED, shared, solved } from './results.ts';
 
 // The comparison itself: what docs/finite-element.md claims of the closed forms.
 const CLAIMED = 0.2;
@@ -23,7 +22,7 @@ describe('the closed form for where the reaction stands', () => {
 describe('a ring held at a rigid rim of at most 3 · Dk', () => {
   const asRimHeld = (id: string, load: string) => {
     const one = solved(id, load);
-    return rimHeldCompliance(ringOf(one, 3)) / one.compliance;
+    return rimHeldCompliance(ringOf(one, 3 * shared.knurlDiameter)) / one.compliance;
   };
   test('is a quarter of the compliance of a thin boss with a long insert', () => {
     // Both printed with two digits in docs/finite-element.md: half a unit of the last.
@@ -57,7 +56,16 @@ describe('the compliance of the solved cases', () => {
 });
 
 describe('the ring held at one end', () => {
-  const ring = { knurlDiameter: 4.7, outerPerKnurl: 1.83, length: 5.9, modulus: 1730, poissonRatio: 0.37 };
+  const ring: BondedRing = {
+    knurlDiameter: 4.7,
+    outerDiameter: 8.6,
+    length: 5.9,
+    modulus: 1730,
+    poissonRatio: 0.37,
+  };
+  const lag = lagFactor(8.6 / 4.7);
+  const G = 1730 / (2 * 1.37);
+  const area = (Math.PI / 4) * (8.6 ** 2 - 4.7 ** 2);
   test('has the lag factor of the mean displacement of a sheared ring, integrated', () => {
     const p = 1.83;
     const steps = 20_000;
@@ -71,27 +79,28 @@ describe('the ring held at one end', () => {
     // Midpoint rule with 20 000 steps.
     expectRelative(lagFactor(p), sum, 1e-8);
   });
+  test('has a lag factor of (p − 1)/3 for a thin ring, without a step where the limit takes over', () => {
+    expectRelative(lagFactor(1.000_01), 0.000_01 / 3, 1e-9);
+    // The next term of the series is of the order of (p − 1)².
+    expectRelative(lagFactor(1.001_01), 0.001_01 / 3, 2e-3);
+  });
   test('needs no length once it is long: C = √(Λ/(2π · G · E · A))', () => {
-    const long = { ...ring, length: 100 };
-    const G = ring.modulus / (2 * (1 + ring.poissonRatio));
-    const area = (Math.PI / 4) * ring.knurlDiameter ** 2 * (ring.outerPerKnurl ** 2 - 1);
-    const expected = Math.sqrt(lagFactor(ring.outerPerKnurl) / (2 * Math.PI * G * ring.modulus * area));
-    expectRelative(endHeldCompliance(long), expected);
+    const expected = Math.sqrt(lag / (2 * Math.PI * G * 1730 * area));
+    expectRelative(endHeldCompliance({ ...ring, length: 100 }), expected);
   });
   test('is sheared evenly and stretched by a third of its length while it is short', () => {
-    const short = { ...ring, length: 0.05 };
-    const G = ring.modulus / (2 * (1 + ring.poissonRatio));
-    const area = (Math.PI / 4) * ring.knurlDiameter ** 2 * (ring.outerPerKnurl ** 2 - 1);
-    const sheared = lagFactor(ring.outerPerKnurl) / (2 * Math.PI * G * short.length);
-    const stretched = short.length / (3 * ring.modulus * area);
-    // x·coth x = 1 + x²/3 − x⁴/45 + …
-    expectRelative(endHeldCompliance(short), sheared + stretched, lagLength(short) ** 4 / 40);
+    const sheared = lag / (2 * Math.PI * G * 0.05);
+    const stretched = 0.05 / (3 * 1730 * area);
+    // x·coth x = 1 + x²/3 − x⁴/45 + …; x² = Lk² · 2π · G/(Λ · E · A)
+    const squared = 0.05 ** 2 * ((2 * Math.PI * G) / (lag * 1730 * area));
+    expectRelative(endHeldCompliance({ ...ring, length: 0.05 }), sheared + stretched, squared ** 2 / 40);
   });
 });
 
 describe('the solid bottom of a boss', () => {
-  const ring = { knurlDiameter: 5, outerPerKnurl: 2, length: 4, modulus: 1000, poissonRatio: 0.25 };
-  const added = (from: number, to: number) => columnCompliance(ring, to) - columnCompliance(ring, from);
+  const boss = { outerDiameter: 10, boreDiameter: 4.3, room: 1, modulus: 1000, poissonRatio: 0.25 };
+  const added = (from: number, to: number) =>
+    columnCompliance({ ...boss, solid: to }) - columnCompliance({ ...boss, solid: from });
   const full = Math.PI * 25;
   test('gives by the modulus without lateral strain next to its base: 1200 of 1000 MPa at ν = 0.25', () => {
     expectRelative(added(0, 1.3), 1.3 / (1200 * full), 1e-9);
