@@ -65,7 +65,7 @@ export function fitWindow(
     symbol: 'p',
     value: Math.max(0, upTo(largest.value) - upTo(smallest.value)),
     unit: '-',
-    formula: 'Φ((D_max − D)/s) − Φ((D_min − D)/s)',
+    formula: 'max(0, Φ((D_max − D)/s) − Φ((D_min − D)/s))',
     entries: [
       entryFrom(largest),
       entryFrom(smallest),

@@ -88,7 +88,7 @@ export function holeDepth(room: RoomInHole): Derived {
     symbol: 'T',
     value: wholeLayers(exact, layerHeight),
     unit: 'mm',
-    formula: 'sunk + L + max(1 mm, m + q)',
+    formula: '⌈(sunk + L + max(1 mm, m + q))/h⌉ · h',
     entries: [
       entry('sunk', sunk, 'mm'),
       entryFrom(length),
@@ -116,7 +116,7 @@ export function farSideDepth(room: Pick<RoomInHole, 'length' | 'sunk' | 'layerHe
     symbol: 'T',
     value: wholeLayers(room.sunk + room.length.value, room.layerHeight),
     unit: 'mm',
-    formula: 'sunk + L',
+    formula: '⌈(sunk + L)/h⌉ · h',
     entries: [entry('sunk', room.sunk, 'mm'), entryFrom(room.length), entry('h', room.layerHeight, 'mm')],
     source: 'trade-practice',
     standing: 'common-practice',

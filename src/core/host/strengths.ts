@@ -62,7 +62,7 @@ export function hostStrengths(
       symbol: 'τ',
       value: theta.value * SHEAR_PER_TENSION * inPlane.value,
       unit: 'MPa',
-      formula: 'θ · 0.577 · σ_xy',
+      formula: 'θ · σ_xy/√3',
       entries: [entryFrom(theta), entry('σ_xy', inPlane.value, 'MPa')],
       source: 'own-model',
       standing: 'estimate',

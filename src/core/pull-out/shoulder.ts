@@ -20,7 +20,7 @@ export function shoulderArea(situation: Situation): Derived {
     symbol: 'A_sh',
     value: Math.max(0, (Math.PI / 4) * (knurl.value ** 2 - hole ** 2)),
     unit: 'mm²',
-    formula: 'π/4 · (D_k² − d_h²)',
+    formula: 'max(0, π/4 · (D_k² − d_h²))',
     entries: [entryFrom(knurl), entry('d_h', hole, 'mm')],
     source: 'your-measurement',
     standing: 'measured',

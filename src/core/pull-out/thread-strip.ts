@@ -59,7 +59,7 @@ export const screwThreadStrips: InsertRule = {
       symbol,
       value: SHEAR_PER_TENSION * strength * area.value,
       unit: 'N',
-      formula: '0.577 · R_m · A_Ss',
+      formula: 'R_m/√3 · A_Ss',
       entries: [entry('R_m', strength, 'MPa'), entryFrom(area), entryFrom(engagement)],
       source: 'fed-std-h28-2',
       standing: 'published',

@@ -1,6 +1,6 @@
 import type { Limit } from '../joint/assessment.ts';
 import { creepLawOf } from '../joint/clamp-loop.ts';
-import { greatestClampForce } from '../joint/limits.ts';
+import { asSetting, greatestClampForce } from '../joint/limits.ts';
 import type { ActiveMode } from '../joint/torque-window.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { closedChecks } from './closed-checks.ts';
@@ -80,7 +80,11 @@ function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
           value: turning,
           unit: 'N·mm',
           formula: id === 'assembly' ? 'a · T · (1 + δ)' : '0, only tightening turns it',
-          entries: [entry('a', conversion.threadShare, '-'), entryFrom(torque)],
+          entries: [
+            entry('a', conversion.threadShare, '-'),
+            asSetting(torque),
+            entry('δ', joint.tool.deviation, '-'),
+          ],
           ...common,
         };
       }
