@@ -1,6 +1,7 @@
-import { boreDeviationOf, printErrorOf } from '../holes/print-error.ts';
+import { boreDeviationOf } from '../holes/print-error.ts';
 import type { Insert } from '../inserts/insert.ts';
 import { slipFriction } from '../joint/demand.ts';
+import { expectedBoreOf } from '../joint/hole-design.ts';
 import { FAILURE_MODES } from '../joint/modes.ts';
 import { situationOf, surroundingsOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
@@ -134,11 +135,10 @@ function boreScatter(
   joint: AnswerableJoint,
   { bore }: Tightening,
 ): Pick<ChanceModel, 'expectedBore' | 'boreDeviation' | 'intendedBore'> {
-  const { behaviour, compensation } = joint.holes;
   const drawn = bore.drawn.value;
   return {
-    expectedBore: drawn + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, drawn)),
-    boreDeviation: boreDeviationOf(behaviour, drawn, 0),
+    expectedBore: expectedBoreOf(joint, drawn),
+    boreDeviation: boreDeviationOf(joint.holes.behaviour, drawn, 0),
     intendedBore: bore.intended.value,
   };
 }

@@ -1,8 +1,8 @@
 import type { ChanceModel } from './chance-model.ts';
 import { type Chance, chanceOf } from './chance-result.ts';
+import { forEachJoint } from './draw-block.ts';
 import type { Generator } from './generator.ts';
-import { drawJoint } from './sampled-joint.ts';
-import { roomForJoint, type SampledJoint } from './sampling-room.ts';
+import { type JointBlock, roomForBlock } from './joint-block.ts';
 
 /** Chances at one setting [N·mm]. */
 export interface ChanceAtTorque {
@@ -21,7 +21,8 @@ export interface TorqueCounters {
   readonly tightFrom: Uint32Array;
   /** Change of how many are harmed and loose together, from each torque on. */
   readonly bothChange: Int32Array;
-  readonly joint: SampledJoint;
+  /** Joints drawn, and not all of them counted yet. */
+  readonly block: JointBlock;
 }
 
 /** Counts at nothing yet, for torques [N·mm] in any order. */
@@ -33,7 +34,7 @@ export function emptyTorqueCounters(model: ChanceModel, torques: readonly number
     harmedFrom: new Uint32Array(places),
     tightFrom: new Uint32Array(places),
     bothChange: new Int32Array(places),
-    joint: roomForJoint(model),
+    block: roomForBlock(model),
   };
 }
 
@@ -67,13 +68,18 @@ export function sampleOverTorque(
   count: number,
   into: TorqueCounters,
 ): void {
-  const { torques, harmedFrom, tightFrom, bothChange, joint } = into;
-  const isHarmed = (torque: number) => torque * joint.forcePerTorque > joint.weakest;
-  const isTight = (torque: number) => torque * joint.forcePerTorque >= joint.forceNeeded;
-  for (let sample = 0; sample < count; sample += 1) {
-    drawJoint(model, generator, joint);
-    const harmed = firstPlace(torques, isHarmed);
-    const tight = firstPlace(torques, isTight);
+  forEachJoint(model, { generator, block: into.block }, count, (from, to) => countJoints(from, to, into));
+  into.samples += count;
+}
+
+function countJoints(from: number, to: number, into: TorqueCounters): void {
+  const { torques, harmedFrom, tightFrom, bothChange, block } = into;
+  for (let place = from; place < to; place += 1) {
+    const forcePerTorque = block.forcePerTorque[place] ?? 0;
+    const weakest = block.weakest[place] ?? 0;
+    const forceNeeded = block.forceNeeded[place] ?? 0;
+    const harmed = firstPlace(torques, (torque) => torque * forcePerTorque > weakest);
+    const tight = firstPlace(torques, (torque) => torque * forcePerTorque >= forceNeeded);
     harmedFrom[harmed] = (harmedFrom[harmed] ?? 0) + 1;
     tightFrom[tight] = (tightFrom[tight] ?? 0) + 1;
     if (harmed < tight) {
@@ -81,7 +87,6 @@ export function sampleOverTorque(
       bothChange[tight] = (bothChange[tight] ?? 0) - 1;
     }
   }
-  into.samples += count;
 }
 
 /** The counts as chances, torque by torque, ascending; at least one joint has been drawn. */

@@ -7,6 +7,8 @@ const BINS = BARS * BINS_PER_BAR;
 /** Forces counted in equal bins from 0 up, N. */
 export interface ForceBins {
   readonly top: number;
+  /** Bins per force, 1/N. */
+  readonly perForce: number;
   readonly bins: Uint32Array;
   below: number;
   above: number;
@@ -25,6 +27,7 @@ export interface ForceHistogram {
 /** Empty bins from 0 to a top [N], > 0. */
 export const emptyBins = (top: number): ForceBins => ({
   top,
+  perForce: BINS / top,
   bins: new Uint32Array(BINS),
   below: 0,
   above: 0,
@@ -35,7 +38,8 @@ export function countForce(into: ForceBins, force: number): void {
   if (force < 0) into.below += 1;
   else if (force >= into.top) into.above += 1;
   else {
-    const bin = Math.floor((force / into.top) * BINS);
+    // A force just below the top can come out as the top: rounding must not put it beyond the last bin.
+    const bin = Math.min(BINS - 1, Math.trunc(force * into.perForce));
     into.bins[bin] = (into.bins[bin] ?? 0) + 1;
   }
 }

@@ -1,9 +1,9 @@
 import type { FailureMode } from '../pull-out/limit.ts';
 import type { ChanceModel } from './chance-model.ts';
+import { forEachJoint } from './draw-block.ts';
 import { countForce, emptyBins, type ForceBins } from './force-bins.ts';
 import type { Generator } from './generator.ts';
-import { drawJoint, fails } from './sampled-joint.ts';
-import { roomForJoint, type SampledJoint } from './sampling-room.ts';
+import { type JointBlock, roomForBlock } from './joint-block.ts';
 
 /** What can become of a joint when it is tightened; several can be true of one joint. */
 export const OUTCOMES = ['pulls-out', 'turns', 'strips', 'screw-yields', 'crushes', 'loose'] as const;
@@ -42,7 +42,8 @@ export interface Counters {
   readonly byMode: Uint32Array;
   readonly clampForce: ForceBins;
   readonly weakestPlastic: ForceBins;
-  readonly joint: SampledJoint;
+  /** Joints drawn, and not all of them counted yet. */
+  readonly block: JointBlock;
   readonly bitOfMode: Uint8Array;
 }
 
@@ -69,7 +70,7 @@ export function emptyCounters(model: ChanceModel): Counters {
     byMode: new Uint32Array(model.modes.length),
     clampForce: emptyBins(top),
     weakestPlastic: emptyBins(top),
-    joint: roomForJoint(model),
+    block: roomForBlock(model),
     bitOfMode: Uint8Array.from(model.modes, ({ mode }) => bitOf(HARM_OF[mode])),
   };
 }
@@ -84,21 +85,31 @@ export function emptyCounters(model: ChanceModel): Counters {
  * @source own-model a mode fails where the clamp force is above what it allows
  */
 export function sampleChance(model: ChanceModel, generator: Generator, count: number, into: Counters): void {
-  const { joint, byOutcomes, byMode, bitOfMode } = into;
-  for (let sample = 0; sample < count; sample += 1) {
-    drawJoint(model, generator, joint);
-    const force = model.torque * joint.forcePerTorque;
-    let outcomes = force < joint.forceNeeded ? LOOSE_BIT : 0;
-    if (force > joint.weakest) {
-      for (let mode = 0; mode < bitOfMode.length; mode += 1) {
-        if (!fails(model, joint, mode, force)) continue;
-        outcomes |= bitOfMode[mode] ?? 0;
-        byMode[mode] = (byMode[mode] ?? 0) + 1;
-      }
-    }
-    byOutcomes[outcomes] = (byOutcomes[outcomes] ?? 0) + 1;
-    countForce(into.clampForce, force);
-    countForce(into.weakestPlastic, joint.weakestPlastic);
-  }
+  forEachJoint(model, { generator, block: into.block }, count, (from, to) =>
+    countJoints(model.torque, from, to, into),
+  );
   into.samples += count;
+}
+
+function countJoints(torque: number, from: number, to: number, into: Counters): void {
+  const { block, byOutcomes, clampForce, weakestPlastic } = into;
+  for (let place = from; place < to; place += 1) {
+    const force = torque * (block.forcePerTorque[place] ?? 0);
+    const loose = force < (block.forceNeeded[place] ?? 0) ? LOOSE_BIT : 0;
+    const outcomes = force > (block.weakest[place] ?? 0) ? loose | countHarm(force, place, into) : loose;
+    byOutcomes[outcomes] = (byOutcomes[outcomes] ?? 0) + 1;
+    countForce(clampForce, force);
+    countForce(weakestPlastic, block.weakestPlastic[place] ?? 0);
+  }
+}
+
+/** Counts the modes in which a joint fails; their outcomes as bits. */
+function countHarm(force: number, place: number, { block, byMode, bitOfMode }: Counters): number {
+  let outcomes = 0;
+  for (let mode = 0; mode < bitOfMode.length; mode += 1) {
+    if (force <= (block.allowed[mode]?.[place] ?? 0)) continue;
+    outcomes |= bitOfMode[mode] ?? 0;
+    byMode[mode] = (byMode[mode] ?? 0) + 1;
+  }
+  return outcomes;
 }

@@ -1,16 +1,20 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
-import { CHARACTERISTIC_PER_MEDIAN, PRIOR_DEVIATION } from '../pull-out/bond.ts';
+import {
+  BETWEEN_SETUPS,
+  PRIOR_DEVIATION,
+  PRIOR_FREEDOM,
+  PRIOR_QUANTILE,
+  WITHIN_SETUP,
+} from '../pull-out/bond.ts';
 import type { Capacity, FailureMode } from '../pull-out/limit.ts';
 import type { FrictionRange } from '../screws/screw.ts';
 
-/** Degrees of freedom of what an untested set-up scatters, as pull-out/bond has them; a test holds the two together. */
-export const SETUP_FREEDOM = 4;
+/** Degrees of freedom of what an untested set-up scatters. */
+export const SETUP_FREEDOM = PRIOR_FREEDOM;
 
-/** Share of the scatter's variance that differs from mode to mode within one set-up: (0.10/0.316)². */
-export const WITHIN_SHARE = (0.1 / PRIOR_DEVIATION) ** 2;
-
-/** 95 % quantile of Student's t that stands between median and characteristic value of a plastic mode, [-]. */
-const STUDENT_END = -Math.log(CHARACTERISTIC_PER_MEDIAN) / PRIOR_DEVIATION;
+/** Shares of a set-up's deviation between set-ups and within one, [-]; their squares add up to 1. */
+export const BETWEEN = BETWEEN_SETUPS / PRIOR_DEVIATION;
+export const WITHIN = WITHIN_SETUP / PRIOR_DEVIATION;
 
 /** 95 % quantile of the normal distribution, [-]: a friction range holds 9 of 10, so 1 of 20 lies beyond each end. */
 const NORMAL_END = normalQuantile(0.95);
@@ -65,7 +69,7 @@ export function scatterKindOf(mode: FailureMode, clamped: 'metal' | 'printed'): 
 export function capacityDeviation(capacity: Capacity, kind: ScatterKind): number {
   const { median, characteristic } = capacity;
   if (characteristic.value <= 0) return 0;
-  return Math.log(median.value / characteristic.value) / (kind === 'metal' ? NORMAL_END : STUDENT_END);
+  return Math.log(median.value / characteristic.value) / (kind === 'metal' ? NORMAL_END : PRIOR_QUANTILE);
 }
 
 /** A lognormal quantity: mean and deviation of its logarithm, [-]. */

@@ -49,6 +49,23 @@ export function bite(insert: InsertDimensions, bore: Derived): Derived {
   };
 }
 
+/** Diameters that a bite follows from, mm; the intended bore is below the knurl. */
+export interface BiteDiameters {
+  readonly knurl: number;
+  readonly intended: number;
+  readonly expected: number;
+}
+
+/**
+ * Share of the intended bite that a bore leaves, as a plain number; see biteFactor.
+ *
+ * @param diameters - knurl Dk, bore as intended Dt, bore to be expected D [mm], Dt < Dk as designed
+ * @returns kb [-], 0 … 1
+ * @source own-model bite factor
+ */
+export const biteFactorOf = ({ knurl, intended, expected }: BiteDiameters): number =>
+  Math.min(1, Math.max(0, (knurl - expected) / (knurl - intended)));
+
 /**
  * Share of the intended bite that a bore leaves.
  *
@@ -66,10 +83,9 @@ export function bite(insert: InsertDimensions, bore: Derived): Derived {
  */
 export function biteFactor(insert: InsertDimensions, intended: Derived, expected: number): Derived {
   const knurl = insert.knurlDiameter.estimate;
-  const share = (knurl.value - expected) / (knurl.value - intended.value);
   return {
     symbol: 'k_b',
-    value: Math.min(1, Math.max(0, share)),
+    value: biteFactorOf({ knurl: knurl.value, intended: intended.value, expected }),
     unit: '-',
     formula: 'min(1, max(0, (D_k − D)/(D_k − D_t)))',
     entries: [entryFrom(knurl), entry('D', expected, 'mm'), entryFrom(intended)],

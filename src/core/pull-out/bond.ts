@@ -6,11 +6,11 @@ import { type Derived, entry } from '../sources/derived.ts';
 const HEAT_SET_BOND = 0.85;
 /** A hammered or cold-pressed insert against a heat-set one, [-]. */
 const COLD_SHARE = 1 / 3;
-/** Standard deviation of the logarithm between set-ups, and within one. */
-const BETWEEN_SETUPS = 0.3;
-const WITHIN_SETUP = 0.1;
+/** Standard deviation of the logarithm between set-ups, and within one, [-]. */
+export const BETWEEN_SETUPS = 0.3;
+export const WITHIN_SETUP = 0.1;
 /** Degrees of freedom of the prior scatter. */
-const PRIOR_FREEDOM = 4;
+export const PRIOR_FREEDOM = 4;
 /** Share of joints that hold the characteristic value. */
 const CHARACTERISTIC_SHARE = 0.95;
 
@@ -18,7 +18,7 @@ const CHARACTERISTIC_SHARE = 0.95;
 export const PRIOR_DEVIATION = Math.hypot(BETWEEN_SETUPS, WITHIN_SETUP);
 
 /** 95 % quantile of Student's t for the prior scatter, [-]. */
-const PRIOR_QUANTILE = studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDOM);
+export const PRIOR_QUANTILE = studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDOM);
 
 /** Characteristic value over median of everything that an untested set-up scatters, [-]. */
 export const CHARACTERISTIC_PER_MEDIAN = Math.exp(-PRIOR_QUANTILE * PRIOR_DEVIATION);

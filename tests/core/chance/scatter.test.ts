@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import {
+  BETWEEN,
   capacityDeviation,
   frictionScatter,
   SETUP_FREEDOM,
   scatterKindOf,
   toolScatter,
-  WITHIN_SHARE,
+  WITHIN,
 } from '../../../src/core/chance/scatter.ts';
 import { studentQuantile } from '../../../src/core/numerics/student-t.ts';
 import {
@@ -28,8 +29,9 @@ describe('the scatter of a set-up', () => {
       CHARACTERISTIC_PER_MEDIAN,
     );
   });
-  test('is one tenth within: 0.10² of 0.30² + 0.10²', () => {
-    expectRelative(WITHIN_SHARE, 0.1 ** 2 / (0.3 ** 2 + 0.1 ** 2));
+  test('is one tenth within: 0.10² of 0.30² + 0.10², the rest between', () => {
+    expectRelative(WITHIN ** 2, 0.1 ** 2 / (0.3 ** 2 + 0.1 ** 2));
+    expectRelative(BETWEEN ** 2, 0.3 ** 2 / (0.3 ** 2 + 0.1 ** 2));
   });
 });
 

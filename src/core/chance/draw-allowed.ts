@@ -1,0 +1,101 @@
+import type { ChanceModel, SampledMode } from './chance-model.ts';
+import { BLOCK_SIZE, type Column, isConstant, type JointBlock } from './joint-block.ts';
+import { quickExponential } from './quick-exponential.ts';
+import { BETWEEN, WITHIN } from './scatter.ts';
+
+/** Writes slope times number over a column, or adds it. */
+function write(into: Column, slope: number, numbers: Column): void {
+  for (let place = 0; place < BLOCK_SIZE; place += 1) into[place] = slope * (numbers[place] ?? 0);
+}
+function add(into: Column, slope: number, numbers: Column): void {
+  for (let place = 0; place < BLOCK_SIZE; place += 1) {
+    into[place] = (into[place] ?? 0) + slope * (numbers[place] ?? 0);
+  }
+}
+function multiply(into: Column, factors: Column): void {
+  for (let place = 0; place < BLOCK_SIZE; place += 1) {
+    into[place] = (into[place] ?? 0) * (factors[place] ?? 0);
+  }
+}
+
+/** Logarithm of a mode's capacity over its median, by whose scatter it follows. */
+function drawScatter(mode: SampledMode, own: Column, block: JointBlock, into: Column): void {
+  const { normals, widths } = block;
+  const { scatter, deviation, perKnurlDiameter, perWall } = mode;
+  switch (scatter) {
+    case 'metal':
+      write(into, deviation, own);
+      break;
+    case 'knurl':
+      write(into, deviation, normals.knurl);
+      multiply(into, widths.knurl);
+      break;
+    case 'host':
+      write(into, deviation * BETWEEN, normals.host);
+      add(into, deviation * WITHIN, own);
+      multiply(into, widths.host);
+      break;
+    case 'clamped-part':
+      write(into, deviation * BETWEEN, normals.clampedPart);
+      add(into, deviation * WITHIN, own);
+      multiply(into, widths.clampedPart);
+      break;
+  }
+  if (perKnurlDiameter !== 0) add(into, perKnurlDiameter, normals.knurlDiameter);
+  if (perWall !== 0) add(into, perWall, normals.wall);
+}
+
+/** From the logarithm over the median to the capacity. */
+function raise(median: number, into: Column): void {
+  for (let place = 0; place < BLOCK_SIZE; place += 1)
+    into[place] = median * quickExponential(into[place] ?? 0);
+}
+
+function divide(into: Column, by: Column): void {
+  for (let place = 0; place < BLOCK_SIZE; place += 1) into[place] = (into[place] ?? 0) / (by[place] ?? 1);
+}
+
+/** Lowers a column to another one wherever that is less. */
+function lower(into: Column, to: Column): void {
+  for (let place = 0; place < BLOCK_SIZE; place += 1) {
+    into[place] = Math.min(into[place] ?? 0, to[place] ?? 0);
+  }
+}
+
+/**
+ * Clamp force above which each mode of each joint fails; the whole pull comes on top of it, as in the torque window.
+ *
+ *     F > R − P        force modes
+ *     F > R/m          insert turns, m = torque in the thread per force
+ *     ln R = ln median + slopes · z + s · t + ln bite        bite for the knurl's modes only
+ *
+ * @param model - medians R, pull P [N], what scatters
+ * @param block - with its numbers, tightening and bite drawn; the allowed forces and the least of them are written
+ * @source own-model load factor 1
+ */
+export function drawAllowed({ modes, pull }: ChanceModel, block: JointBlock): void {
+  const { weakest, weakestPlastic, isFixed } = block;
+  weakest.fill(block.weakestFixed);
+  weakestPlastic.fill(Number.POSITIVE_INFINITY);
+  for (const [index, mode] of modes.entries()) {
+    const allowed = block.allowed[index];
+    const own = block.normals.own[index];
+    if (isFixed[index] || allowed === undefined || own === undefined) continue;
+    drawCapacity(mode, own, block, allowed);
+    if (mode.path === 'torque') divide(allowed, block.inThread);
+    else for (let place = 0; place < BLOCK_SIZE; place += 1) allowed[place] = (allowed[place] ?? 0) - pull;
+    lower(mode.scatter === 'metal' ? weakest : weakestPlastic, allowed);
+  }
+  lower(weakest, weakestPlastic);
+}
+
+/** What a mode bears, N or N·mm. */
+function drawCapacity(mode: SampledMode, own: Column, block: JointBlock, into: Column): void {
+  if (isConstant(mode)) into.fill(mode.median);
+  else {
+    drawScatter(mode, own, block, into);
+    raise(mode.median, into);
+  }
+  if (mode.scatter === 'knurl') multiply(into, block.bite);
+  if (mode.mode === 'screw-yield') divide(into, block.torsion);
+}

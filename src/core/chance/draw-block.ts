@@ -1,0 +1,121 @@
+import { biteFactorOf } from '../holes/bore.ts';
+import type { ChanceModel } from './chance-model.ts';
+import { drawAllowed } from './draw-allowed.ts';
+import type { Generator } from './generator.ts';
+import { BLOCK_SIZE, type JointBlock } from './joint-block.ts';
+import { fillNormal, normalVariate } from './normal-variate.ts';
+import { quickExponential } from './quick-exponential.ts';
+import { SETUP_FREEDOM } from './scatter.ts';
+import { fillStudentScale } from './student-scale.ts';
+
+/** Draws every random number of a block, always in the same order. */
+function drawNumbers(generator: Generator, { normals, widths }: JointBlock): void {
+  const { own, ...shared } = normals;
+  for (const column of [...Object.values(shared), ...own]) fillNormal(generator, column);
+  for (const column of Object.values(widths)) fillStudentScale(generator, SETUP_FREEDOM, column);
+}
+
+/** What the tool gives over what is dialled, [-], above 0: a setting cannot turn backwards. */
+function toolRatio(deviation: number, first: number, generator: Generator): number {
+  let ratio = 1 + deviation * first;
+  while (ratio <= 0) ratio = 1 + deviation * normalVariate(generator);
+  return ratio;
+}
+
+/** Clamp force per torque, and equivalent over tensile stress of the screw, which both follow the friction. */
+function drawTightening(model: ChanceModel, generator: Generator, into: JointBlock): void {
+  const { pitchTorque, threadTorque, headTorque, toolDeviation, torsionTaken } = model;
+  const { threadFriction: inThreads, headFriction: underHeads, torsionAtNone, torsionPerFriction } = model;
+  const { normals, inThread, forcePerTorque, torsion } = into;
+  const twists = torsion.length > 0;
+  for (let place = 0; place < BLOCK_SIZE; place += 1) {
+    const friction = quickExponential(
+      inThreads.centre + inThreads.deviation * (normals.threadFriction[place] ?? 0),
+    );
+    const headFriction = quickExponential(
+      underHeads.centre + underHeads.deviation * (normals.headFriction[place] ?? 0),
+    );
+    const threadPart = pitchTorque + threadTorque * friction;
+    inThread[place] = threadPart;
+    forcePerTorque[place] =
+      toolRatio(toolDeviation, normals.tool[place] ?? 0, generator) /
+      (threadPart + headTorque * headFriction);
+    // See torque/yield-preload.
+    if (twists)
+      torsion[place] = Math.sqrt(1 + (torsionAtNone + torsionPerFriction * friction) ** 2) / torsionTaken;
+  }
+}
+
+/** Clamp force that must stand right after tightening. */
+function drawForceNeeded({ pull, shear, slipFriction, preloadLeft }: ChanceModel, into: JointBlock): void {
+  const { forceNeeded, normals } = into;
+  if (shear === 0) {
+    forceNeeded.fill(pull / preloadLeft);
+    return;
+  }
+  const { centre, deviation } = slipFriction;
+  for (let place = 0; place < BLOCK_SIZE; place += 1) {
+    const friction = quickExponential(centre + deviation * (normals.slipFriction[place] ?? 0));
+    forceNeeded[place] = (pull + shear / friction) / preloadLeft;
+  }
+}
+
+/** Share of the intended bite: a knurl thinner than designed bites as little as a wider bore. */
+function drawBite(model: ChanceModel, { bite, normals }: JointBlock): void {
+  const { knurlDiameter: knurl, intendedBore: intended, expectedBore, boreDeviation, knurlDeviation } = model;
+  for (let place = 0; place < bite.length; place += 1) {
+    const expected =
+      expectedBore +
+      boreDeviation * (normals.bore[place] ?? 0) -
+      knurlDeviation * (normals.knurlDiameter[place] ?? 0);
+    bite[place] = biteFactorOf({ knurl, intended, expected });
+  }
+}
+
+/**
+ * A block of joints drawn out of all that the model admits.
+ *
+ *     F/T    = d/(P/(2π) + μG · … + μK · …)                  d = 1 + s · z of the tool
+ *     needed = (P + Q/μs)/R_F
+ *
+ * See drawAllowed for what each joint bears, and chanceModel for what scatters how. Drawn column by column: short
+ * loops over numbers side by side take about half as long as one joint after the other.
+ *
+ * @param model - what scatters
+ * @param generator - moves on by the draws of a whole block
+ * @param into - the block, written over; made for this model
+ * @source own-model what scatters and how
+ */
+export function drawBlock(model: ChanceModel, generator: Generator, into: JointBlock): void {
+  drawNumbers(generator, into);
+  drawTightening(model, generator, into);
+  drawForceNeeded(model, into);
+  drawBite(model, into);
+  drawAllowed(model, into);
+  into.used = 0;
+}
+
+/**
+ * Goes through a number of joints, block by block. What a block has left serves the next call: the same joints come
+ * out however they are asked for.
+ *
+ * @param model - what scatters
+ * @param from - generator, and the block made for this model
+ * @param count - joints to look at [-], ≥ 0
+ * @param look - is given the places from … below to of the block
+ */
+export function forEachJoint(
+  model: ChanceModel,
+  from: { readonly generator: Generator; readonly block: JointBlock },
+  count: number,
+  look: (from: number, to: number) => void,
+): void {
+  const { generator, block } = from;
+  for (let left = count; left > 0; ) {
+    if (block.used === BLOCK_SIZE) drawBlock(model, generator, block);
+    const to = Math.min(BLOCK_SIZE, block.used + left);
+    look(block.used, to);
+    left -= to - block.used;
+    block.used = to;
+  }
+}

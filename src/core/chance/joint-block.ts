@@ -1,0 +1,107 @@
+import type { ChanceModel, SampledMode } from './chance-model.ts';
+
+/** Joints drawn at a time: few enough that all their columns stay in the nearest memory. */
+export const BLOCK_SIZE = 512;
+
+/** A number of each joint of a block. */
+export type Column = Float64Array;
+
+/** Joints drawn together, a column a quantity; written over with each draw. Forces in N. */
+export interface JointBlock {
+  /** How many of the joints have been looked at; all of them before the first draw. */
+  used: number;
+  /** Clamp force per torque that is dialled, 1/mm. */
+  readonly forcePerTorque: Column;
+  /** Torque in the thread per clamp force, mm. */
+  readonly inThread: Column;
+  /** Clamp force that must stand right after tightening so that enough is left. */
+  readonly forceNeeded: Column;
+  /** Clamp force above which each mode fails, in the order of the model. */
+  readonly allowed: readonly Column[];
+  /** Whether the mode's column is the same for every joint: written once. */
+  readonly isFixed: readonly boolean[];
+  /** The least of these among the modes that are fixed. */
+  readonly weakestFixed: number;
+  /** The least of these among the modes of plastic, the insert's turning included, and among all. */
+  readonly weakestPlastic: Column;
+  readonly weakest: Column;
+  /** Share of the intended bite, and equivalent stress of the screw over the one that its capacity was found with. */
+  readonly bite: Column;
+  readonly torsion: Column;
+  readonly normals: Normals;
+  readonly widths: Widths;
+}
+
+/** Standard normal numbers; those of printed parts are absent where the joint has no mode that asks for them. */
+export interface Normals {
+  readonly tool: Column;
+  readonly threadFriction: Column;
+  readonly headFriction: Column;
+  readonly slipFriction: Column;
+  readonly knurlDiameter: Column;
+  readonly bore: Column;
+  readonly wall: Column;
+  readonly knurl: Column;
+  readonly host: Column;
+  readonly clampedPart: Column;
+  /** Each mode's own, in the order of the model. */
+  readonly own: readonly Column[];
+}
+
+/** How much wider than normal each set-up scatters. */
+export interface Widths {
+  readonly knurl: Column;
+  readonly host: Column;
+  readonly clampedPart: Column;
+}
+
+const column = (): Column => new Float64Array(BLOCK_SIZE);
+
+/** Stands for a quantity that a joint does not ask for: nothing is drawn into it. */
+const NOTHING: Column = new Float64Array(0);
+
+/** Whether nothing of a mode's capacity scatters. */
+export const isConstant = ({ scatter, deviation, perKnurlDiameter, perWall }: SampledMode): boolean =>
+  scatter === 'metal' && deviation === 0 && perKnurlDiameter === 0 && perWall === 0;
+
+/** Clamp force that a mode allows in every joint alike; undefined where it scatters, or follows a friction. */
+function fixedForce(mode: SampledMode, pull: number): number | undefined {
+  const follows = mode.path === 'torque' || mode.mode === 'screw-yield';
+  return isConstant(mode) && !follows ? mode.median - pull : undefined;
+}
+
+/** Room for a block of joints of a model. Only what the model asks for is drawn: it takes most of the time. */
+export function roomForBlock({ modes, shear, pull }: ChanceModel): JointBlock {
+  const columnIf = (needed: boolean) => (needed ? column() : NOTHING);
+  const follows = (kind: SampledMode['scatter']) => modes.some(({ scatter }) => scatter === kind);
+  const [host, clampedPart, knurl] = [follows('host'), follows('clamped-part'), follows('knurl')];
+  const hasOwn = (mode: SampledMode) => mode.scatter !== 'knurl' && !isConstant(mode);
+  const fixed = modes.map((mode) => fixedForce(mode, pull));
+  return {
+    used: BLOCK_SIZE,
+    forcePerTorque: column(),
+    inThread: column(),
+    forceNeeded: column(),
+    allowed: fixed.map((force) => column().fill(force ?? Number.NaN)),
+    isFixed: fixed.map((force) => force !== undefined),
+    weakestFixed: Math.min(...fixed.map((force) => force ?? Number.POSITIVE_INFINITY)),
+    weakestPlastic: column(),
+    weakest: column(),
+    bite: columnIf(knurl),
+    torsion: columnIf(modes.some(({ mode }) => mode === 'screw-yield')),
+    normals: {
+      tool: column(),
+      threadFriction: column(),
+      headFriction: column(),
+      slipFriction: columnIf(shear > 0),
+      knurlDiameter: column(),
+      bore: columnIf(knurl),
+      wall: columnIf(host),
+      knurl: columnIf(knurl),
+      host: columnIf(host),
+      clampedPart: columnIf(clampedPart),
+      own: modes.map((mode) => columnIf(hasOwn(mode))),
+    },
+    widths: { knurl: columnIf(knurl), host: columnIf(host), clampedPart: columnIf(clampedPart) },
+  };
+}
