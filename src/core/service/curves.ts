@@ -5,6 +5,7 @@ import { preloadLeftAt } from '../joint/clamp-loop.ts';
 import { situationOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { frameOf, tighten } from '../joint/tightening.ts';
+import { RETIGHTENING_HOURS } from '../relaxation/retightening.ts';
 
 /** Share of the preload that is left at a time, at a temperature. */
 export interface PreloadPoint {
@@ -22,6 +23,15 @@ export interface PreloadCurve {
 
 /** Times of the curve, h: half a decade apart from a tenth of an hour to ten years. */
 const CURVE_HOURS: readonly number[] = Array.from({ length: 13 }, (_, index) => 0.1 * 10 ** (index / 2));
+/** How shortly before a re-tightening the curve still falls, [-]. */
+const JUST_BEFORE = 1 - 1e-9;
+
+/** Times of the curve with both sides of every re-tightening, h. */
+const hoursWith = (retightenings: number): readonly number[] =>
+  [
+    ...CURVE_HOURS,
+    ...RETIGHTENING_HOURS.slice(0, retightenings).flatMap((hours) => [hours * JUST_BEFORE, hours]),
+  ].sort((one, other) => one - other);
 
 /**
  * Preload over time at room and at service temperature, with the re-tightenings of the joint.
@@ -40,7 +50,8 @@ export function preloadCurves(joint: AnswerableJoint, insert: Insert): readonly 
     const { found, grip } = tighten(then, insert, frame);
     const situation = situationOf(frame.surroundings, found);
     const left = (hours: number) => preloadLeftAt(then, situation, grip, hours).value;
-    return { temperature, points: CURVE_HOURS.map((hours) => ({ hours, left: left(hours) })) };
+    const times = hoursWith(joint.loads.retightenings);
+    return { temperature, points: times.map((hours) => ({ hours, left: left(hours) })) };
   });
 }
 
