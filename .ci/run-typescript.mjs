@@ -17,7 +17,14 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const cacheFolder = join(root, 'node_modules', '.cache', 'run-typescript');
-const ROOTS = ['src', 'tests/bench', 'tests/support'];
+const ROOTS = [
+  'src',
+  'tests/bench',
+  'tests/fixtures/iso-965',
+  'tests/fixtures/published',
+  'tests/support',
+  'tests/verification',
+];
 
 /** @param {string} folder */
 function filesBelow(folder) {

@@ -24,7 +24,7 @@ export const BEARING_AREAS: readonly Check[] = AREAS.flatMap(
     const shared = {
       formula: 'Ap = π/4 · (dw² − dh²)',
       unit: 'mm²',
-      source: 'reference-sheet',
+      source: 'worked-apart',
       place: 'areas over ISO 273 medium holes',
       how: 'recomputed',
       kind: 'computed',

@@ -10,7 +10,7 @@ import type { Derived } from '../../src/core/sources/derived.ts';
 import { PUBLISHED_FIT } from '../support/holes.ts';
 import { type Check, checksOf } from './check.ts';
 
-const sheet = { source: 'reference-sheet', how: 'recomputed', kind: 'computed', unit: 'mm' } as const;
+const sheet = { source: 'worked-apart', how: 'recomputed', kind: 'computed', unit: 'mm' } as const;
 
 const SIDES = [8, 12, 16, 24, 32, 48, 64] as const;
 /** Loss on the diameter, worked out apart from the program. */

@@ -130,7 +130,7 @@ export const MEASUREMENT: readonly Check[] = [
     {
       formula: 'uB = a/√3',
       unit: 'mm',
-      source: 'reference-sheet',
+      source: 'worked-apart',
       place: 'hole by caliper',
       how: 'recomputed',
       kind: 'computed',

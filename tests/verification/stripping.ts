@@ -107,7 +107,7 @@ export const STRIPPING: readonly Check[] = [
     formula: 'LE = F/(τ · ASn/LE)',
     printed: '24.9',
     unit: 'mm',
-    source: 'reference-sheet',
+    source: 'worked-apart',
     place: 'erratum of the example',
     how: 'recomputed',
     kind: 'computed',
@@ -118,7 +118,7 @@ export const STRIPPING: readonly Check[] = [
       {
         formula: ASS,
         unit: 'mm²/mm',
-        source: 'reference-sheet',
+        source: 'worked-apart',
         place: 'areas per millimetre',
         how: 'recomputed',
         kind: 'computed',

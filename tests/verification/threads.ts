@@ -218,7 +218,7 @@ export const INCH_THREADS: readonly Check[] = [
       ...exact,
       formula: 'ds = d − 0.938194 · P',
       unit: 'mm',
-      source: 'reference-sheet',
+      source: 'worked-apart',
       place: 'coefficient',
       how: 'recomputed',
     },

@@ -1,0 +1,102 @@
+import { MEANINGS } from '../../src/wording/symbol-meanings.ts';
+import { markdownTable } from './markdown-table.ts';
+import { type SymbolUse, symbolUses } from './symbol-units.ts';
+
+/** Units that the core's text does not show beside the symbol, or shows for two quantities of one sign. */
+const UNITS: Readonly<Record<string, string>> = {
+  D_k: 'mm',
+  D_p: 'mm',
+  L: 'mm',
+  x: 'mm',
+  'u(D_k)': 'mm',
+  'u(D_p)': 'mm',
+  'u(L)': 'mm',
+  f: 'mm',
+  's@n': 'mm',
+  'w@F_bs': '-',
+  w: 'mm',
+  D_o: 'mm',
+  σ_z: 'MPa',
+  σ_a: 'MPa',
+  σ_h: 'MPa',
+  σ_c: 'MPa',
+  σ_cb: 'MPa',
+  τ_p: 'MPa',
+  τ_il: 'MPa',
+  F_hb: 'N',
+  F_sb: 'N',
+  F_sy: 'N',
+  F_it: 'N',
+  F_st: 'N',
+  A_r: 'mm²',
+  d_k: 'mm',
+  d_w: 'mm',
+  F_min: 'N',
+  F_max: 'N',
+  'q@F_bs': '-',
+  'q@own-model': '-',
+  q: 'mm',
+  m: 'mm',
+  'm@φ': '-',
+  V: 'mm³',
+  c: '-',
+  'c@R_t': '-',
+  R_t: 'N',
+  's@R_k': '-',
+  's@α_A': '-',
+  't@k': 'mm',
+  'D@k': 'mm',
+};
+
+const QUALIFIED = /^(?<symbol>[^@ ]+)(?:@(?<within>.+)| (?<unit>.+))?$/;
+
+interface Row {
+  readonly symbol: string;
+  readonly unit: string;
+  readonly meaning: string;
+  readonly within: readonly string[];
+  readonly files: string;
+}
+
+function rowOf(key: string, meaning: string, uses: ReadonlyMap<string, SymbolUse>): Row {
+  const { symbol = key, within, unit } = QUALIFIED.exec(key)?.groups ?? {};
+  const use = uses.get(symbol);
+  const found = [...(use?.units ?? [])].toSorted().join(', ');
+  return {
+    symbol,
+    unit: unit ?? UNITS[key] ?? found,
+    meaning,
+    within: within === undefined ? [] : [within],
+    files: [...(use?.files ?? [])].map((file) => file.replace(/\.ts$/, '')).join(', '),
+  };
+}
+
+/** Every symbol that has a meaning, in the order of the list of meanings; one that means the same in two places once. */
+export function nomenclatureRows(root: string): readonly Row[] {
+  const uses = symbolUses(root);
+  const rows = new Map<string, Row>();
+  for (const [key, meaning] of Object.entries(MEANINGS)) {
+    const row = rowOf(key, meaning, uses);
+    const name = `${row.symbol}: ${meaning}`;
+    const earlier = rows.get(name);
+    rows.set(name, earlier === undefined ? row : { ...earlier, within: [...earlier.within, ...row.within] });
+  }
+  return [...rows.values()];
+}
+
+/** The text of docs/nomenclature.md. */
+export const nomenclatureText = (root: string): string =>
+  `${[
+    '# Nomenclature',
+    'Every symbol that a derivation shows: what it stands for, its unit inside the program, where it is made. An underscore starts a subscript. Where two quantities share a sign, “in” tells them apart: the quantity it goes into, or the source of its own derivation. Written by `npm run verification` from `src/wording/symbol-meanings.ts` and the texts of `src/core`; a test compares.',
+    markdownTable(
+      ['symbol', 'meaning', 'unit', 'in', 'where used'],
+      nomenclatureRows(root).map(({ symbol, meaning, unit, within, files }) => [
+        `\`${symbol}\``,
+        meaning,
+        unit,
+        within.map((place) => `\`${place}\``).join(', '),
+        files,
+      ]),
+    ),
+  ].join('\n\n')}\n`;
