@@ -27,6 +27,14 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
   infill: 'infill',
   pattern: 'pattern',
   density_percent: 'density',
+  sleeve: 'spacer',
+  outsideDiameter_mm: 'outside diameter',
+  columns: 'screws along x',
+  rows: 'screws along y',
+  spacingX_mm: 'spacing along x',
+  spacingY_mm: 'spacing along y',
+  diameter_mm: 'diameter of the circle',
+  positions_mm: 'positions',
   topSkin_mm: 'top skin',
   bossDiameter_mm: 'boss diameter',
   setting: 'way of setting',
@@ -44,6 +52,18 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
   loads: 'loads',
   pull_N: 'pull',
   shear_N: 'load across the screw',
+  shearAcross_N: 'load across the screw along y',
+  at_mm: 'place of the loads',
+  moment_Nm: 'moment about',
+  pivot: 'pivot',
+  x_mm: 'edge along x',
+  y_mm: 'edge along y',
+  x: 'x',
+  y: 'y',
+  z: 'z',
+  retightenings: 're-tightenings',
+  vibration: 'vibration',
+  threadLocking: 'thread locking',
   serviceTemperature_degC: 'warmest service',
   duration_h: 'time under load',
   use: 'use',
@@ -60,13 +80,16 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
   knurledLength_mm: 'knurled length',
 };
 
+/** What one item of a list is; by default a reading. */
+const LIST_ITEMS: Readonly<Record<string, string>> = { settings_Nm: 'setting', positions_mm: 'screw' };
+
 const UNIT_ENDINGS = { _mm: 'mm', _N: 'N', _Nm: 'N·m', _degC: '°C', _h: 'h', _percent: '%' } as const;
 
-/** The unit that a key's name ends in; empty for a key without one. */
+/** The unit that a key's name, or that of the group it is in, ends in; empty for a key without one. */
 export function unitOfPath(path: string): string {
-  const key = path.split('.').findLast((part) => Number.isNaN(Number(part))) ?? '';
-  const ending = Object.entries(UNIT_ENDINGS).find(([suffix]) => key.endsWith(suffix));
-  return ending?.[1] ?? '';
+  const endings = Object.entries(UNIT_ENDINGS);
+  const units = path.split('.').flatMap((key) => endings.find(([suffix]) => key.endsWith(suffix))?.[1] ?? []);
+  return units.at(-1) ?? '';
 }
 
 /** A path of a document in words: drawer.2.length_mm.0 is "insert 3 of the drawer, length, reading 1". */
@@ -80,7 +103,9 @@ export function placeOfPath(path: string): string {
       if (index === parts.length - 1) words.push('the drawer');
     } else if (!Number.isNaN(Number(part)) && part !== '') {
       if (before === 'drawer') words.push(`insert ${Number(part) + 1} of the drawer`);
-      else words.push(`${before === 'settings_Nm' ? 'setting' : 'reading'} ${Number(part) + 1}`);
+      else words.push(`${LIST_ITEMS[before ?? ''] ?? 'reading'} ${Number(part) + 1}`);
+    } else if (part === 'pattern' && before === 'joint') {
+      words.push('pattern of screws');
     } else if (part !== 'joint' || parts.length === 1) {
       words.push(Object.hasOwn(KEY_WORDS, part) ? (KEY_WORDS[part] ?? part) : `“${part}”`);
     }

@@ -3,7 +3,9 @@ import { factorText, forceNumber, forceText, lengthText } from '../../wording/am
 import { sizeOfInsert } from '../../wording/names.ts';
 import { reasonForInsert } from '../../wording/reasons.ts';
 import { sentenceOfRejection } from '../../wording/rejections.ts';
+import { hasSharesOfLoad } from '../pattern/plan-input.ts';
 import type { Shown } from '../state/findings.ts';
+import { useFindings } from '../state/sheet-context.ts';
 import { Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
 import { ComputedAnswer } from './computed-answer.tsx';
@@ -54,10 +56,15 @@ export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerPr
   );
 }
 
-/** Over a gap the clamp force asks, else the pull. */
-const asker = (path: 'clamp' | 'pull' | 'torque') => (path === 'pull' ? 'your pull' : 'clamp');
+/** Over a gap the clamp force asks, else the pull: the given one, or the share of it that the screw gets. */
+function useAskers() {
+  const { joint } = useFindings();
+  const pull = hasSharesOfLoad(joint) ? 'the screw’s pull' : 'your pull';
+  return { pull, clamp: 'clamp', torque: 'clamp' } as const;
+}
 
 function HoldRuler({ assessment }: { readonly assessment: JointAssessment }) {
+  const askers = useAskers();
   const characteristic = assessment.holds.characteristic.value;
   const median = assessment.holds.median.value;
   const limit = holdingLimit(assessment);
@@ -76,7 +83,7 @@ function HoldRuler({ assessment }: { readonly assessment: JointAssessment }) {
       above={placeLabels([{ text: `holds ${forceText(characteristic)}`, at: held }], RULER_WIDTH)}
       below={placeLabels(
         [
-          ...(limit ? [{ text: `${asker(limit.path)} ${forceNumber(demand)}`, at: asked }] : []),
+          ...(limit ? [{ text: `${askers[limit.path]} ${forceNumber(demand)}`, at: asked }] : []),
           { text: `median ${forceNumber(median)}`, at: middle },
         ],
         RULER_WIDTH,
@@ -86,6 +93,7 @@ function HoldRuler({ assessment }: { readonly assessment: JointAssessment }) {
 }
 
 function HoldMargin({ assessment }: { readonly assessment: JointAssessment }) {
+  const askers = useAskers();
   const limit = holdingLimit(assessment);
   if (limit?.factor === undefined) {
     return (
@@ -96,7 +104,7 @@ function HoldMargin({ assessment }: { readonly assessment: JointAssessment }) {
   }
   return (
     <Margin>
-      <b>{factorText(limit.factor)}</b> {limit.path === 'pull' ? 'your pull' : 'the clamp force'}, as a
+      <b>{factorText(limit.factor)}</b> {limit.path === 'pull' ? askers.pull : 'the clamp force'}, as a
       characteristic value
     </Margin>
   );

@@ -1,4 +1,3 @@
-import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
@@ -7,7 +6,7 @@ export const FAR_SIDE_MOUNT: JointDocument = {
   version: 2,
   name: 'Far-side mount',
   scenario:
-    'An aluminium rail foot on a printed polycarbonate console. The M5 insert is set from behind and pulled against a shoulder of plastic.',
+    'An aluminium rail foot on a printed polycarbonate console, with three M5 screws on a circle. The inserts are set from behind and pulled against a shoulder of plastic.',
   joint: {
     clamped: { material: 'aluminium', thickness_mm: 6, clearanceHole_mm: 5.5 },
     gap_mm: 0,
@@ -33,8 +32,19 @@ export const FAR_SIDE_MOUNT: JointDocument = {
       washer: 'plain',
       threadLocking: 'none',
     },
-    pattern: { kind: 'single' },
-    loads: { pull_N: 60, shear_N: 5, serviceTemperature_degC: 30, duration_h: 8760, ...CENTRED_LOAD },
+    pattern: { kind: 'circular', count: 3, diameter_mm: 50 },
+    loads: {
+      pull_N: 90,
+      shear_N: 6,
+      shearAcross_N: 4,
+      at_mm: { x: 5, y: 0, z: 20 },
+      moment_Nm: { x: 0, y: -1, z: 0.05 },
+      pivot: { kind: 'centroid' },
+      serviceTemperature_degC: 30,
+      duration_h: 8760,
+      retightenings: 2,
+      vibration: 'none',
+    },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [], step_Nm: 0.1 },
     factors: { limits: 1.1, closed: 1.2 },

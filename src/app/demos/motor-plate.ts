@@ -1,4 +1,3 @@
-import { CENTRED_LOAD } from '../../storage/centred-load.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { demoInsert } from './demo-insert.ts';
 
@@ -7,7 +6,7 @@ export const MOTOR_PLATE: JointDocument = {
   version: 2,
   name: 'Motor plate',
   scenario:
-    'A steel plate with a small gear motor on an ABS housing that runs warm: four M4 screws, this is the one that is loaded most.',
+    'A steel plate with a small gear motor on an ABS housing that runs warm and shakes: four M4 screws, and a belt that pulls sideways well above the plate.',
   joint: {
     clamped: { material: 'steel', thickness_mm: 4, clearanceHole_mm: 4.5 },
     gap_mm: 0,
@@ -32,10 +31,21 @@ export const MOTOR_PLATE: JointDocument = {
       propertyClass: '8.8',
       friction: 'oiled',
       washer: 'plain',
-      threadLocking: 'none',
+      threadLocking: 'fluid',
     },
-    pattern: { kind: 'single' },
-    loads: { pull_N: 160, shear_N: 60, serviceTemperature_degC: 60, duration_h: 17_520, ...CENTRED_LOAD },
+    pattern: { kind: 'rectangular', columns: 2, rows: 2, spacingX_mm: 48, spacingY_mm: 36 },
+    loads: {
+      pull_N: 40,
+      shear_N: 120,
+      shearAcross_N: 0,
+      at_mm: { x: 0, y: 10, z: 32 },
+      moment_Nm: { x: 0.5, y: 0, z: 1.5 },
+      pivot: { kind: 'edge', x_mm: 34, y_mm: 28 },
+      serviceTemperature_degC: 60,
+      duration_h: 17_520,
+      retightenings: 1,
+      vibration: 'present',
+    },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [0.5, 0.8, 1, 1.2, 1.5, 2, 2.5], step_Nm: 0.1 },
     factors: { limits: 1.2, closed: 1.3 },

@@ -7,9 +7,14 @@ export const PARTS_BOX: JointDocument = {
   version: 2,
   name: 'Parts box',
   scenario:
-    'A printed lid on a printed box, PETG on PETG, opened often and tightened by feel: the lid rests on the brass ring of the insert.',
+    'A printed lid on a printed box, PETG on PETG, opened often and tightened by feel: a steel spacer in the lid stands on the brass of the insert.',
   joint: {
-    clamped: { material: 'petg', thickness_mm: 4, clearanceHole_mm: 3.4 },
+    clamped: {
+      material: 'petg',
+      thickness_mm: 4,
+      clearanceHole_mm: 3.4,
+      sleeve: { material: 'steel', outsideDiameter_mm: 5.4 },
+    },
     gap_mm: 0,
     sunk_mm: 0,
     insertSide: 'near-side',

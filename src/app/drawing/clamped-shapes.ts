@@ -11,6 +11,8 @@ export interface ClampedShapes {
   readonly breakEdges: readonly Polyline[];
   /** A printed lid shows its structure; a metal one is hatched. */
   readonly structure?: PlasticStructure;
+  /** The two cut halves of a metal spacer; empty without one. */
+  readonly sleeve: readonly Outline[];
 }
 
 /** The clamped part, cut on both sides of its clearance hole. */
@@ -31,8 +33,22 @@ export function clampedShapes(input: SectionInput, levels: Levels, frame: Frame)
     halves: [mirrored(right), right],
     edges: [mirrored(edge), edge],
     breakEdges: [mirrored(breakEdge), breakEdge],
+    sleeve: sleeveHalves(input, levels, bore),
     ...(input.clamped.kind === 'printed' ? { structure: lidStructure(input, levels, frame) } : {}),
   };
+}
+
+/** A tube as long as the part is thick; a countersink goes into it as into the part. */
+function sleeveHalves(
+  { clamped }: SectionInput,
+  { clamped: { top, bottom } }: Levels,
+  bore: readonly Point[],
+): readonly Outline[] {
+  if (!clamped.sleeve) return [];
+  const outer = clamped.sleeve.outsideDiameter / 2;
+  const inner = bore.map(({ x, y }) => point(Math.min(x, outer), y));
+  const right = [...inner, point(outer, bottom), point(outer, top)];
+  return [mirrored(right), right];
 }
 
 /** Right edge of the clearance hole from the top, with the countersink that a countersunk head asks for. */
@@ -53,7 +69,7 @@ function lidStructure(input: SectionInput, { clamped }: Levels, { halfWidth }: F
   const { top, bottom } = clamped;
   const full = 1.2 * halfWidth;
   const skin = Math.min(host.topSkin, (bottom - top) / 2);
-  const radius = input.clamped.clearanceHole / 2;
+  const radius = (input.clamped.sleeve?.outsideDiameter ?? input.clamped.clearanceHole) / 2;
   const wall = { left: radius, right: radius + host.wallThickness, top, bottom, count: host.wallCount };
   const whole = { left: -full, right: full, top, bottom };
   const solid = host.infill.density >= SOLID_DENSITY || bottom - top - 2 * skin < host.layerHeight;

@@ -15,11 +15,22 @@ export function describeSection(input: SectionInput): string {
   return [
     `Section through the joint: an ${screw.designation} screw with a ${screw.head.shape} head, ${length},`,
     `goes through ${number('clamped-thickness')} mm of ${clamped.name} with a clearance hole of`,
-    `${number('clearance-hole')} mm${gap > 0 ? ` and over a gap of ${number('gap')} mm` : ''} into a brass insert of`,
+    `${number('clearance-hole')} mm${sleeveWords(input)}${gap > 0 ? ` and over a gap of ${number('gap')} mm` : ''} into a brass insert of`,
     `knurl diameter ${number('knurl-diameter')} and length ${number('insert-length')} mm in ${host.name}${from}${sunk}.`,
     `${seatSentence(input)} The hole is drawn ${number('bore-drawn')} mm wide and ${number('hole-depth')} mm deep,`,
     `prints ${number('bore-printed')} mm, and ${floorWords(input, number('floor'))}; ${wallWords(input, number)}.`,
+    ...loadSentences(input),
   ].join(' ');
+}
+
+const sleeveWords = ({ clamped: { sleeve } }: SectionInput): string =>
+  sleeve ? ` in a spacer of ${sleeve.outsideDiameter} mm of ${sleeve.name.toLowerCase()}` : '';
+
+function loadSentences({ loads }: SectionInput): readonly string[] {
+  if (loads.pull && loads.shear)
+    return ['A pull along the screw and a load across it act on the clamped part.'];
+  if (loads.pull) return ['A pull along the screw acts on the clamped part.'];
+  return loads.shear ? ['A load across the screw acts on the clamped part.'] : [];
 }
 
 function seatSentence({ seat }: SectionInput): string {

@@ -105,6 +105,7 @@ export const dimensionDocs: Readonly<Record<DimensionId, DimensionDoc>> = {
 export const noteIds = [
   'screw',
   'washer',
+  'sleeve',
   'clearance',
   'seat',
   'knurl',

@@ -21,6 +21,7 @@ export function forcePath(input: SectionInput, levels: Levels, frame: Frame): Fo
   const inScrew = -0.24 * screw.nominalDiameter;
   const headRadius = screw.head.diameter / 2;
   const bore = clamped.clearanceHole / 2;
+  const bearingRadius = Math.min(headRadius, (clamped.sleeve?.outsideDiameter ?? Infinity) / 2);
   const isCountersunk = screw.head.shape === 'countersunk';
   const bearing = isCountersunk ? levels.head.top : levels.head.bottom;
   const top = isCountersunk ? levels.head.top + 0.3 * screw.head.height : bearing - 0.3 * screw.head.height;
@@ -32,7 +33,7 @@ export function forcePath(input: SectionInput, levels: Levels, frame: Frame): Fo
   );
   const underHead = -(isCountersunk
     ? (headRadius + bore) / 2
-    : bore + 0.45 * Math.max(0.2, headRadius - bore));
+    : bore + 0.45 * Math.max(0.2, bearingRadius - bore));
   const up: ForceArrow = {
     at: point(inScrew, clampedLevel(input, levels)),
     direction: 'up',

@@ -25,6 +25,7 @@ export function leastHalfWidth(input: SectionInput, room: Room): number {
     screw.head.diameter,
     screw.washer?.outsideDiameter ?? 0,
     clamped.clearanceHole,
+    clamped.sleeve?.outsideDiameter ?? 0,
     insert.knurlDiameter,
   ];
   const beside = ROOM_BESIDE[room] + (needsSupports(input) ? SUPPORT : 0);

@@ -26,6 +26,7 @@ export function sectionNotes(
   return [
     screwNote(input, geometry),
     ...washerNote(input, geometry),
+    ...sleeveNote(input, geometry),
     clearanceNote(input, geometry),
     seatNote(input, geometry),
     knurlNote(input, geometry),
@@ -52,6 +53,23 @@ function washerNote({ screw }: SectionInput, { levels: { washer } }: SectionGeom
   const { outsideDiameter, thickness } = screw.washer;
   const anchor = point(0.46 * outsideDiameter, (washer.top + washer.bottom) / 2);
   return [{ id: 'washer', head: [`Washer ⌀ ${outsideDiameter} × ${thickness}`], detail: [], anchor }];
+}
+
+function sleeveNote({ clamped, insert }: SectionInput, { levels }: SectionGeometry): readonly Note[] {
+  if (!clamped.sleeve) return [];
+  const { outsideDiameter, name } = clamped.sleeve;
+  const { top, bottom } = levels.clamped;
+  return [
+    {
+      id: 'sleeve',
+      head: [`Spacer ⌀ ${outsideDiameter}`],
+      detail: [`of ${name.toLowerCase()}`],
+      anchor: point(
+        (outsideDiameter + clamped.clearanceHole) / 4,
+        top + Math.min(0.18 * (bottom - top), 0.3 * insert.knurlDiameter),
+      ),
+    },
+  ];
 }
 
 function clearanceNote(input: SectionInput, { levels: { clamped } }: SectionGeometry): Note {

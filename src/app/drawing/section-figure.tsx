@@ -1,6 +1,7 @@
 import { CutBands } from './cut-bands.tsx';
 import type { ForceArrow } from './force-path.ts';
 import styles from './lines.module.css';
+import { LoadFigure } from './load-figure.tsx';
 import { PlasticFigure } from './plastic-figure.tsx';
 import { type Point, point } from './points.ts';
 import type { SectionGeometry } from './section-geometry.ts';
@@ -38,6 +39,7 @@ export function SectionFigure(props: SectionFigureProps) {
       <CutBands view={view} geometry={geometry} />
       <path className={styles.centre} d={openPath(centreLine(geometry, view))} />
       <ForceFigure geometry={geometry} view={view} />
+      <LoadFigure input={input} geometry={geometry} view={view} />
     </>
   );
 }
@@ -75,7 +77,8 @@ function HostPart({ id, ids, input, geometry, view }: PartProps) {
 }
 
 function ClampedPart({ id, ids, input, geometry, view }: PartProps) {
-  const { halves, edges, breakEdges, structure } = geometry.clamped;
+  const { halves, edges, breakEdges, structure, sleeve } = geometry.clamped;
+  const tube = sleeve.map((half) => closedPath(half.map(view.place))).join('');
   const fill = halves.map((half) => closedPath(half.map(view.place))).join('');
   const open = (lines: readonly (readonly Point[])[]) =>
     lines.map((line) => openPath(line.map(view.place))).join('');
@@ -96,8 +99,11 @@ function ClampedPart({ id, ids, input, geometry, view }: PartProps) {
           <path fill={`url(#${ids.lid})`} d={fill} />
         </>
       )}
+      <path className={styles.paper} d={tube} />
+      <path fill={`url(#${ids.washer})`} d={tube} />
       <path className={styles.thin} d={open(breakEdges)} />
       <path className={styles.thick} d={open(edges)} />
+      <path className={styles.thick} d={tube} />
     </>
   );
 }

@@ -33,6 +33,8 @@ export interface SectionInput {
     readonly name: string;
     readonly thickness: number;
     readonly clearanceHole: number;
+    /** A metal tube through it, whose hole is the clearance hole. */
+    readonly sleeve?: { readonly outsideDiameter: number; readonly name: string };
   };
   /** Free distance between clamped part and printed face. */
   readonly gap: number;
@@ -73,6 +75,8 @@ export interface SectionInput {
     readonly bossDiameter?: number;
   };
   readonly seat: SeatKind;
+  /** Which loads act on the clamped part: along the screw, across it. */
+  readonly loads: { readonly pull: boolean; readonly shear: boolean };
 }
 
 /** Reads what the section shows from a joint and what was found about it. */
@@ -86,6 +90,9 @@ export function sectionInput(joint: Joint, assessment: JointAssessment): Section
       name: clamped.material.name,
       thickness: clamped.thickness,
       clearanceHole: clamped.clearanceHole,
+      ...(clamped.sleeve
+        ? { sleeve: { outsideDiameter: clamped.sleeve.outsideDiameter, name: clamped.sleeve.material.name } }
+        : {}),
     },
     gap: joint.gap,
     insert: {
@@ -122,6 +129,7 @@ export function sectionInput(joint: Joint, assessment: JointAssessment): Section
       ...(host.bossDiameter === undefined ? {} : { bossDiameter: host.bossDiameter }),
     },
     seat: assessment.seat.kind,
+    loads: { pull: joint.loads.pull > 0, shear: joint.loads.shear > 0 },
   };
 }
 

@@ -4,6 +4,7 @@ import type { Catalogue } from '../../core/joint/catalogue.ts';
 import type { TorqueTool, Use } from '../../core/joint/joint.ts';
 import { DRIVER_DEVIATION, HAND_DEVIATION } from '../../core/torque/tool-deviation.ts';
 import { CATALOGUE } from '../../data/catalogue.ts';
+import type { JointDocument } from '../../storage/document.ts';
 import { decimalText, percentText } from '../../wording/amount.ts';
 import { AXIS_NAMES, SETTING_NAMES, USE_NAMES } from '../../wording/names.ts';
 import type { Choice } from '../fields/field-props.ts';
@@ -92,3 +93,43 @@ export const SIDES: readonly Choice<'near-side' | 'far-side'>[] = [
   { value: 'near-side', label: 'from this side' },
   { value: 'far-side', label: 'from behind' },
 ];
+
+export const VIBRATIONS: readonly Choice<'none' | 'present'>[] = [
+  { value: 'none', label: 'none' },
+  { value: 'present', label: 'shaken in use' },
+];
+
+export const THREAD_LOCKINGS: readonly Choice<'none' | 'fluid'>[] = [
+  { value: 'none', label: 'none' },
+  { value: 'fluid', label: 'locking fluid' },
+];
+
+/** When the screw is tightened again, by how often. */
+export const RETIGHTENINGS: readonly Choice<string>[] = [
+  { value: '0', label: 'never' },
+  { value: '1', label: 'after an hour' },
+  { value: '2', label: 'an hour, a day' },
+  { value: '3', label: 'an hour, a day, a week' },
+  { value: '4', label: 'hour, day, week, month' },
+];
+
+export const LAYOUTS: readonly Choice<JointDocument['joint']['pattern']['kind']>[] = [
+  { value: 'single', label: 'a single screw' },
+  { value: 'rectangular', label: 'in rows and columns' },
+  { value: 'circular', label: 'on a circle' },
+  { value: 'free', label: 'each at its place' },
+];
+
+export const PIVOTS: readonly Choice<'centroid' | 'edge'>[] = [
+  { value: 'centroid', label: 'middle of the screws' },
+  { value: 'edge', label: 'its edge' },
+];
+
+export const SLEEVES: readonly Choice<'none' | 'sleeve'>[] = [
+  { value: 'none', label: 'none' },
+  { value: 'sleeve', label: 'through the part' },
+];
+
+export const SLEEVE_MATERIALS: readonly Choice<string>[] = named(
+  CATALOGUE.clampedMaterials.filter(({ kind }) => kind === 'metal'),
+);

@@ -8,6 +8,7 @@ import type { Shown } from '../state/findings.ts';
 import { useFindings, useSheet } from '../state/sheet-context.ts';
 import { DrawingKey } from './drawing-key.tsx';
 import { GivenLoads } from './given/given-loads.tsx';
+import { GivenPattern } from './given/given-pattern.tsx';
 import { GivenTool } from './given/given-tool.tsx';
 import { InsertMeasured } from './insert-measured.tsx';
 import styles from './joint-panel.module.css';
@@ -63,6 +64,11 @@ function Drawn({ shown }: { readonly shown: Shown }) {
             <GivenLoads />
             <GivenTool />
           </div>
+        </PanelBoundary>
+      </div>
+      <div className={styles.below}>
+        <PanelBoundary name="The screws">
+          <GivenPattern />
         </PanelBoundary>
       </div>
     </>

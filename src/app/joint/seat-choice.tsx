@@ -15,13 +15,17 @@ const SEATS: readonly { readonly value: SeatInput; readonly label: string }[] = 
   { value: 'far-side', label: SEAT_NAMES['far-side'] },
 ];
 
-/** Where the clamped part bears: found from the sizes unless a person says otherwise. */
+/** Where the clamped part bears: found from the sizes unless a person says otherwise; only seats that the insert's side allows. */
 export function SeatChoice() {
   const { document, edit } = useSheet();
+  const isFarSide = document.joint.insertSide === 'far-side';
+  const seats = SEATS.filter(
+    ({ value }) => value === 'from-geometry' || (value === 'far-side') === isFarSide,
+  );
   return (
     <fieldset className={styles.seat}>
       <legend className={styles.legend}>The part bears</legend>
-      {SEATS.map(({ value, label }) => (
+      {seats.map(({ value, label }) => (
         <label key={value}>
           <input
             type="radio"

@@ -1,10 +1,11 @@
 import type { Catalogue } from '../../core/joint/catalogue.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import type { Edit } from '../state/edit.ts';
+import { sleeveAround } from '../state/proposals.ts';
 
 /**
- * What a new screw thread takes with it: a clearance hole that was the usual one becomes the usual one again, a head
- * that is not made for the thread gives way to one that is, and a length that is not sold is left to the program.
+ * What a new screw thread takes with it: a clearance hole that was the usual one becomes the usual one again with a
+ * spacer round it, a head that is not made for the thread gives way to one that is, and a length that is not sold is left to the program.
  * The drawer stays as it is: the ranking says which inserts are out.
  */
 export function threadEdits(document: JointDocument, thread: string, catalogue: Catalogue): readonly Edit[] {
@@ -14,7 +15,11 @@ export function threadEdits(document: JointDocument, thread: string, catalogue: 
   const heads = catalogue.heads.filter((head) => head.thread === thread);
   const edits: Edit[] = [];
   if (after && clamped.clearanceHole_mm === before?.clearanceHoles.medium) {
-    edits.push({ path: 'joint.clamped.clearanceHole_mm', value: after.clearanceHoles.medium });
+    const hole = after.clearanceHoles.medium;
+    edits.push({ path: 'joint.clamped.clearanceHole_mm', value: hole });
+    if (clamped.sleeve) {
+      edits.push({ path: 'joint.clamped.sleeve.outsideDiameter_mm', value: sleeveAround(hole) });
+    }
   }
   if (heads[0] && !heads.some(({ standard }) => standard === screw.head)) {
     edits.push({ path: 'joint.screw.head', value: heads[0].standard });

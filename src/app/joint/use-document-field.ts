@@ -26,7 +26,7 @@ export function useDocumentField(path: string, place: string): DocumentField {
   const pending = sheet.pending.get(key);
   const problem = ((): FieldProblem | undefined => {
     if (pending === undefined) return undefined;
-    const message = pending.refusals.map(sentenceOfRefusal).join(' ');
+    const message = [...new Set(pending.refusals.map(sentenceOfRefusal))].join(' ');
     const wrong = withEdits(document, pending.edits);
     const repairs = pending.refusals.flatMap(
       (refusal) => repairOf(refusal, (at) => valueIn(wrong, at)) ?? [],

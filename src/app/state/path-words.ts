@@ -2,17 +2,22 @@ import type { JointDocument } from '../../storage/document.ts';
 import { lengthNumber } from '../../wording/amount.ts';
 import { placeOfPath, unitOfPath } from '../../wording/places.ts';
 import { NO_BREAK_SPACE } from '../quantity/format.ts';
-import { QUANTITIES } from './quantities.ts';
+import { GROUP_QUANTITIES } from './group-quantities.ts';
+import { type NamedQuantity, QUANTITIES } from './quantities.ts';
 import { valueIn } from './value-in.ts';
 
 const INITIAL = /^[A-Z](?=[a-z])/;
+const NAMED: readonly NamedQuantity[] = [...Object.values(QUANTITIES), ...Object.values(GROUP_QUANTITIES)];
+/** Says nothing without what it belongs to. */
+const COORDINATE = /^[xyz]$/;
 
 /** What a value of the document is called in a running line: "clearance hole ⌀". */
 export function nameOfPath(path: string): string {
-  const named = Object.values(QUANTITIES).find((quantity) => quantity.path === path);
+  const named = NAMED.find((quantity) => quantity.path === path);
   if (named) return named.label.replace(INITIAL, (letter) => letter.toLowerCase());
   const words = placeOfPath(path).split(', ');
-  return words.at(-1) ?? path;
+  const last = words.at(-1) ?? path;
+  return COORDINATE.test(last) ? words.slice(-2).join(', ') : last;
 }
 
 /** The value that stands in the document, short; empty where words would say more than a value. */

@@ -1,6 +1,11 @@
+import { screwPositions } from '../../core/loads/pattern.ts';
 import { convert } from '../../core/units/convert.ts';
+import type { JointDocument } from '../../storage/document.ts';
+import { openDocument } from '../../storage/open-document.ts';
 import type { Refusal } from '../../storage/refusal.ts';
+import { patternOf } from '../../storage/resolve-loads.ts';
 import type { Edit } from './edit.ts';
+import { edgeBeyond, proposedEdge, sleeveAround } from './proposals.ts';
 
 /** One press that makes a refused edit valid. */
 export interface RepairEdits {
@@ -8,7 +13,7 @@ export interface RepairEdits {
   readonly edits: readonly Edit[];
 }
 
-/** Reads what the document would hold at a path, the refused edits in it. */
+/** Reads what the document would hold at a path, the refused edits in it; all of it at an empty path. */
 export type ValueAt = (path: string) => unknown;
 
 const siblingOf = (path: string, key: string): string => path.replace(/[^.]+$/, key);
@@ -27,8 +32,48 @@ function readInches(value: unknown): unknown {
   );
 }
 
+type GivenJoint = JointDocument['joint'];
+
+/** Repairs of values that the joint as a whole objects to. */
+function groupRepair({ path, code, facts }: Refusal, joint: GivenJoint): RepairEdits | undefined {
+  switch (code) {
+    case 'twist-on-one-point':
+      return { label: 'Let the load act at the screw', edits: loadAtScrew(joint) };
+    case 'tilt-without-arm':
+      return {
+        label: 'Turn it about its edge',
+        edits: [{ path: 'joint.loads.pivot', value: proposedEdge(joint) }],
+      };
+    case 'screw-beyond-edge': {
+      const edge = edgeBeyond(Number(facts['screw']), joint.clamped.clearanceHole_mm);
+      return { label: `Put the edge at ${edge}`, edits: [{ path, value: edge }] };
+    }
+    case 'sleeve-not-wider': {
+      const diameter = sleeveAround(joint.clamped.clearanceHole_mm);
+      return { label: `Use ⌀ ${diameter}`, edits: [{ path, value: diameter }] };
+    }
+    case 'seat-contradicts-side':
+      return { label: 'Let the sizes decide', edits: [{ path, value: 'from-geometry' }] };
+    default:
+      return undefined;
+  }
+}
+
+/** Through the one point that all screws lie in, with no moment in the plane. */
+function loadAtScrew({ pattern }: GivenJoint): readonly Edit[] {
+  const [screw] = screwPositions(patternOf(pattern));
+  return [
+    ...(['x', 'y'] as const).map((axis) => ({
+      path: `joint.loads.at_mm.${axis}`,
+      value: screw?.[axis] ?? 0,
+    })),
+    { path: 'joint.loads.moment_Nm.z', value: 0 },
+  ];
+}
+
 /** The repair that the likely cause of a refusal asks for; absent where only the person can know. */
-export function repairOf({ path, code, facts }: Refusal, valueAt: ValueAt): RepairEdits | undefined {
+export function repairOf(refusal: Refusal, valueAt: ValueAt): RepairEdits | undefined {
+  const { path, code, facts } = refusal;
   switch (code) {
     case 'pilot-not-below-knurl':
       return { label: 'Swap them', edits: swap(siblingOf(path, 'knurlDiameter_mm'), path, valueAt) };
@@ -42,7 +87,9 @@ export function repairOf({ path, code, facts }: Refusal, valueAt: ValueAt): Repa
       return { label: `Use ⌀ ${facts['medium']}`, edits: [{ path, value: facts['medium'] }] };
     case 'no-such-washer':
       return { label: 'Leave the washer out', edits: [{ path, value: 'none' }] };
-    default:
-      return undefined;
+    default: {
+      const opened = openDocument(valueAt(''));
+      return opened.kind === 'opened' ? groupRepair(refusal, opened.document.joint) : undefined;
+    }
   }
 }

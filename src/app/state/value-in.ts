@@ -1,6 +1,8 @@
-/** The value at a path of a document; undefined where there is none. */
+/** The value at a path of a document, the whole at an empty one; undefined where there is none. */
 export const valueIn = (document: unknown, path: string): unknown =>
-  path.split('.').reduce<unknown>((value, key) => {
-    if (typeof value !== 'object' || value === null) return undefined;
-    return Object.entries(value).find(([name]) => name === key)?.[1];
-  }, document);
+  path === ''
+    ? document
+    : path.split('.').reduce<unknown>((value, key) => {
+        if (typeof value !== 'object' || value === null) return undefined;
+        return Object.entries(value).find(([name]) => name === key)?.[1];
+      }, document);

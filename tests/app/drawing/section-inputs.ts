@@ -7,6 +7,7 @@ export type SectionChanges = {
   readonly screw?: Partial<SectionInput['screw']>;
   readonly gap?: number;
   readonly seat?: SectionInput['seat'];
+  readonly loads?: SectionInput['loads'];
 };
 
 const USUAL: SectionInput = {
@@ -54,6 +55,7 @@ const USUAL: SectionInput = {
     infill: { density: 0.23, family: 'cellular', pattern: 'gyroid' },
   },
   seat: 'on-insert',
+  loads: { pull: false, shear: false },
 };
 
 /** The usual M3 joint of these tests with something changed. */
@@ -66,6 +68,7 @@ export function section(changes: SectionChanges = {}, from: SectionInput = USUAL
     hole: { ...from.hole, ...changes.hole },
     host: { ...from.host, ...changes.host },
     seat: changes.seat ?? from.seat,
+    loads: changes.loads ?? from.loads,
   };
 }
 

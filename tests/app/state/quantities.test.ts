@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { MOTOR_PLATE } from '../../../src/app/demos/motor-plate.ts';
+import { GROUP_QUANTITIES, screwPlace } from '../../../src/app/state/group-quantities.ts';
 import { DRIVER_SETTING, DURATION, QUANTITIES } from '../../../src/app/state/quantities.ts';
 import {
   definitionOf,
@@ -8,6 +9,7 @@ import {
   toDocument,
 } from '../../../src/app/state/quantity-of-key.ts';
 import { valueIn } from '../../../src/app/state/value-in.ts';
+import { unitOfPath } from '../../../src/wording/places.ts';
 
 function numbersIn(value: unknown, path: string): string[] {
   if (typeof value === 'number') return [path];
@@ -18,12 +20,31 @@ function numbersIn(value: unknown, path: string): string[] {
 }
 
 describe('the quantities of the document', () => {
-  const paths: string[] = [...Object.values(QUANTITIES), DURATION].map(({ path }) => path);
+  const paths: string[] = [...Object.values(QUANTITIES), ...Object.values(GROUP_QUANTITIES), DURATION].map(
+    ({ path }) => path,
+  );
 
   test('are every number of the joint and the caliper, each once', () => {
     const { joint, caliper } = MOTOR_PLATE;
-    const asked = paths.filter((path) => path !== QUANTITIES.wallThickness.path);
-    expect(asked.toSorted()).toEqual(numbersIn({ joint, caliper }, '').toSorted());
+    // A wall is measured or has lines, a pattern is of one kind, and this plate has no spacer.
+    const others: readonly string[] = [
+      QUANTITIES.wallThickness.path,
+      GROUP_QUANTITIES.circleCount.path,
+      GROUP_QUANTITIES.circleDiameter.path,
+      GROUP_QUANTITIES.sleeveDiameter.path,
+    ];
+    const asked = paths.filter((path) => !others.includes(path));
+    const picked = 'joint.loads.retightenings';
+    expect([...asked, picked].toSorted()).toEqual(numbersIn({ joint, caliper }, '').toSorted());
+  });
+  test.each([
+    [GROUP_QUANTITIES.momentZ.path, 'N·m'],
+    [GROUP_QUANTITIES.atX.path, 'mm'],
+    [screwPlace(2, 'y').path, 'mm'],
+    ['drawer.1.length_mm.0', 'mm'],
+    ['joint.pattern.columns', ''],
+  ])('%s is in %s, as its key or the group it is in says', (path, unit) => {
+    expect(unitOfPath(path)).toBe(unit);
   });
   test.each(Object.values(QUANTITIES).map(({ path, unit }) => [path, unit] as const))(
     '%s is in the unit that its key ends in',

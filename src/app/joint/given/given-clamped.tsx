@@ -1,7 +1,9 @@
 import { lengthNumber } from '../../../wording/amount.ts';
+import { GROUP_QUANTITIES } from '../../state/group-quantities.ts';
+import { proposedSleeve } from '../../state/proposals.ts';
 import { QUANTITIES } from '../../state/quantities.ts';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
-import { CLAMPED_MATERIALS, SIDES } from '../choices.ts';
+import { CLAMPED_MATERIALS, SIDES, SLEEVE_MATERIALS, SLEEVES } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
 import styles from './given.module.css';
@@ -22,10 +24,41 @@ export function GivenClamped() {
       <DocumentQuantity quantity={QUANTITIES.clampedThickness} place={PLACE} />
       <DocumentQuantity quantity={QUANTITIES.clearanceHole} place={PLACE} />
       <UsualClearance />
+      <Spacer />
       <DocumentQuantity quantity={QUANTITIES.gap} place={PLACE} />
       <DocumentQuantity quantity={QUANTITIES.sunk} place={PLACE} />
       <DocumentChoice path="joint.insertSide" place={PLACE} label="Insert is set" choices={SIDES} />
     </GivenGroup>
+  );
+}
+
+/** A metal tube through the part that takes the clamp force past it. */
+function Spacer() {
+  const { document } = useSheet();
+  const { sleeve, clearanceHole_mm: hole } = document.joint.clamped;
+  return (
+    <>
+      <DocumentChoice
+        path="joint.clamped.sleeve"
+        place={PLACE}
+        label="Metal spacer"
+        choices={SLEEVES}
+        read={(value) => (value === undefined ? 'none' : 'sleeve')}
+        write={(choice) => (choice === 'none' ? undefined : (sleeve ?? proposedSleeve(hole)))}
+        note="As long as the part is thick; its hole is the clearance hole."
+      />
+      {sleeve ? (
+        <>
+          <DocumentQuantity quantity={GROUP_QUANTITIES.sleeveDiameter} place={PLACE} />
+          <DocumentChoice
+            path="joint.clamped.sleeve.material"
+            place={PLACE}
+            label="Spacer of"
+            choices={SLEEVE_MATERIALS}
+          />
+        </>
+      ) : null}
+    </>
   );
 }
 

@@ -1,26 +1,47 @@
 import { DURATION, QUANTITIES } from '../../state/quantities.ts';
 import { durationUnit } from '../../state/quantity-of-key.ts';
 import { useSheet } from '../../state/sheet-context.ts';
-import { USES } from '../choices.ts';
+import { RETIGHTENINGS, USES, VIBRATIONS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
 import { GivenGroup } from './given-group.tsx';
+import { GivenMoments } from './given-moments.tsx';
+import { WorstScrew } from './worst-screw.tsx';
 
 const PLACE = 'given';
+
+/** Loads on a part with several screws are those of the part, not of one screw. */
+const ON_THE_PART = {
+  pull: { ...QUANTITIES.pull, label: 'Pull on the whole part' },
+  shear: { ...QUANTITIES.shear, label: 'Load across it, along x' },
+};
 
 /** What pulls at the joint, how warm, how long, and what hangs on it. */
 export function GivenLoads() {
   const { document } = useSheet();
+  const { pull, shear } = document.joint.pattern.kind === 'single' ? QUANTITIES : ON_THE_PART;
   return (
     <GivenGroup name="Loads and use">
-      <DocumentQuantity quantity={QUANTITIES.pull} place={PLACE} />
-      <DocumentQuantity quantity={QUANTITIES.shear} place={PLACE} />
+      <DocumentQuantity quantity={pull} place={PLACE} />
+      <DocumentQuantity quantity={shear} place={PLACE} />
+      <GivenMoments />
+      <WorstScrew />
       <DocumentQuantity quantity={QUANTITIES.serviceTemperature} place={PLACE} />
       <DocumentQuantity
         quantity={DURATION}
         place={PLACE}
         shown={durationUnit(document.joint.loads.duration_h)}
       />
+      <DocumentChoice
+        path="joint.loads.retightenings"
+        place={PLACE}
+        label="Tightened again"
+        choices={RETIGHTENINGS}
+        read={(value) => RETIGHTENINGS.find((choice) => Number(choice.value) === value)?.value}
+        write={Number}
+        note="After plastic has crept, tightening again restores the clamp force."
+      />
+      <DocumentChoice path="joint.loads.vibration" place={PLACE} label="Vibration" choices={VIBRATIONS} />
       <DocumentChoice
         path="joint.use"
         place={PLACE}

@@ -1,6 +1,6 @@
 import { CATALOGUE } from '../../../data/catalogue.ts';
 import { useSheet } from '../../state/sheet-context.ts';
-import { FRICTIONS, HEADS, PROPERTY_CLASSES, THREADS, WASHERS } from '../choices.ts';
+import { FRICTIONS, HEADS, PROPERTY_CLASSES, THREAD_LOCKINGS, THREADS, WASHERS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { ScrewLengthChoice } from '../screw-length-choice.tsx';
 import { threadEdits } from '../thread-edits.ts';
@@ -30,6 +30,12 @@ export function GivenScrew() {
       <ScrewLengthChoice place={PLACE} />
       <DocumentChoice path="joint.screw.washer" place={PLACE} label="Washer" choices={WASHERS} />
       <DocumentChoice path="joint.screw.friction" place={PLACE} label="Friction" choices={FRICTIONS} />
+      <DocumentChoice
+        path="joint.screw.threadLocking"
+        place={PLACE}
+        label="Thread locking"
+        choices={THREAD_LOCKINGS}
+      />
     </GivenGroup>
   );
 }

@@ -4,11 +4,12 @@ import { GivenClamped } from './given-clamped.tsx';
 import { GivenFactors } from './given-factors.tsx';
 import { GivenHost } from './given-host.tsx';
 import { GivenLoads } from './given-loads.tsx';
+import { GivenPattern } from './given-pattern.tsx';
 import { GivenScrew } from './given-screw.tsx';
 import { GivenSetting } from './given-setting.tsx';
 import { GivenTool } from './given-tool.tsx';
 
-/** Every input of the joint, the drawer apart; loads and tool stand beside the drawing while there is one. */
+/** Every input of the joint, the drawer apart; loads, tool and screws stand beside the drawing while there is one. */
 export function Given({ isDrawn }: { readonly isDrawn: boolean }) {
   return (
     <section className={styles.given} id="given" aria-labelledby="given-heading">
@@ -33,6 +34,7 @@ export function Given({ isDrawn }: { readonly isDrawn: boolean }) {
             <GivenFactors />
           </div>
         </div>
+        {isDrawn ? null : <GivenPattern />}
       </PanelBoundary>
     </section>
   );

@@ -6,6 +6,7 @@ import { PATH_NAMES } from '../../../wording/names.ts';
 import { reasonForHold } from '../../../wording/reasons.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { hasSharesOfLoad } from '../../pattern/plan-input.ts';
 import { QuestionSection } from '../question-section.tsx';
 import { type LimitGroup, limitGroups } from './limit-groups.ts';
 import { LIMIT_COLUMNS, LimitTableRow } from './limit-row.tsx';
@@ -17,7 +18,8 @@ export interface LimitsProps {
 }
 
 /** Every way to fail side by side: what it bears, what loads it, how many times over. */
-export function Limits({ assessment }: LimitsProps) {
+export function Limits({ joint, assessment }: LimitsProps) {
+  const pull = hasSharesOfLoad(joint) ? 'the screw’s pull' : 'your pull';
   const groups = limitGroups(assessment.limits);
   return (
     <QuestionSection
@@ -49,24 +51,25 @@ export function Limits({ assessment }: LimitsProps) {
           </tr>
         </thead>
         {groups.map((group) => (
-          <Group key={group.path} group={group} />
+          <Group key={group.path} group={group} pull={pull} />
         ))}
       </table>
     </QuestionSection>
   );
 }
 
-function Group({ group }: { readonly group: LimitGroup }) {
+/** pull: whose pull it is, of the person or of the worst screw. */
+function Group({ group, pull }: { readonly group: LimitGroup; readonly pull: string }) {
   const { path, demand, rows, greatest } = group;
   return (
     <tbody>
       <DerivationRow slot={`load-${path}`}>
         <tr className={styles['heading']}>
           <th scope="rowgroup" colSpan={2}>
-            {PATH_NAMES[path]}
+            {path === 'pull' ? `What ${pull} loads` : PATH_NAMES[path]}
           </th>
           <td colSpan={LIMIT_COLUMNS - 2}>
-            <Load demand={demand} path={path} />
+            <Load demand={demand} path={path} pull={pull} />
           </td>
         </tr>
         <DerivationSlot name={`load-${path}`} columns={LIMIT_COLUMNS} />
@@ -79,16 +82,22 @@ function Group({ group }: { readonly group: LimitGroup }) {
 }
 
 const LOADS = {
-  pull: 'your pull',
   clamp: 'at most',
   torque: 'reaches the insert:',
 } as const;
 
-function Load({ demand, path }: { readonly demand: Derived; readonly path: LimitGroup['path'] }) {
+interface LoadProps {
+  readonly demand: Derived;
+  readonly path: LimitGroup['path'];
+  readonly pull: string;
+}
+
+function Load({ demand, path, pull }: LoadProps) {
   const text = derivedText(demand);
   return (
     <span className={styles['loadText']}>
-      {LOADS[path]} <ComputedValue derived={demand} text={text} label={`${PATH_NAMES[path]}: ${text}`} />
+      {path === 'pull' ? pull : LOADS[path]}{' '}
+      <ComputedValue derived={demand} text={text} label={`${PATH_NAMES[path]}: ${text}`} />
     </span>
   );
 }
