@@ -81,7 +81,6 @@ export const BOLT_GROUPS: readonly Check[] = [
       quantity: 'far bolts together',
       formula: SUM,
       printed: '14.8',
-      tolerance: { kind: 'absolute', is: 0.1, why: 'the book reads its vectors from a drawing' },
       computed: far,
     },
     {
@@ -137,7 +136,6 @@ export const BOLT_GROUPS: readonly Check[] = [
       formula: WEIGHTED,
       unit: 'N',
       place: 'forces on the bolts',
-      tolerance: { kind: 'part', of: 0.003, why: 'the example goes on with its rounded centroid' },
     },
     [
       { id: 'group.area-weighted.bolt1', quantity: 'bolt 1', printed: '2493', computed: unequal(0) },

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { titleOfSource } from '../fixtures/published/sources.ts';
-import { type Check, isWithin, printedValue, toleranceOf } from './check.ts';
+import { readPrinted } from '../support/printed.ts';
+import { type Check, deviationOf, isWithin, printedValue, toleranceOf } from './check.ts';
 import { ALL_CHECKS, SUBJECTS } from './subjects.ts';
 
 const published = (check: Check) => check.how !== 'recomputed';
@@ -28,7 +29,16 @@ describe('the checks', () => {
     const computed = ALL_CHECKS.filter((check) => published(check) && check.kind === 'computed');
     expect(computed.length).toBeGreaterThanOrEqual(200);
   });
-  test('take no tolerance of their own above 3 %, but for rounded counts', () => {
+  test('take no tolerance of their own that half a printed digit would do for', () => {
+    const own = ALL_CHECKS.flatMap((check) =>
+      check.tolerance === undefined ? [] : [{ check, why: check.tolerance.why }],
+    );
+    const needed = own.filter(
+      ({ check }) => Math.abs(deviationOf(check)) > readPrinted(check.printed).halfUnit,
+    );
+    expect(new Set(needed.map(({ why }) => why))).toEqual(new Set(own.map(({ why }) => why)));
+  });
+  test('take no tolerance of their own above 3 %', () => {
     const wide = ALL_CHECKS.filter((check) => check.tolerance !== undefined)
       .filter((check) => toleranceOf(check) > 0.03 * Math.abs(printedValue(check)))
       .map(({ id }) => id);

@@ -6,6 +6,7 @@ import { DOCUMENTS } from './documents.ts';
 import { markdownTable } from './markdown-table.ts';
 import { nomenclatureRows } from './nomenclature-text.ts';
 import { ALL_CHECKS } from './subjects.ts';
+import { printedText } from './verification-text.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 
@@ -15,7 +16,7 @@ describe('the written documents', () => {
   });
   test('show each check with its printed value', () => {
     const text = DOCUMENTS['docs/verification.md']?.(root) ?? '';
-    for (const { printed, unit } of ALL_CHECKS) expect(text).toContain(`${printed} ${unit}`);
+    for (const check of ALL_CHECKS) expect(text).toContain(`| ${printedText(check)} `);
   });
 });
 

@@ -46,7 +46,7 @@ const MA = 'MA = FM · (P/(2π) + μ · d2/(2 · cos 30°) + μ · DKm/2)';
 const ROUNDED: OwnTolerance = {
   kind: 'part',
   of: 0.004,
-  why: 'the table rounds its inputs, and one entry (12.9, μ 0.12: 34.7 for 34.8) is cut off, not rounded',
+  why: 'three figures from inputs that the reprint does not show; one entry (12.9, μ 0.12) is 34.7 kN where the formula gives 34.8 kN',
 };
 
 /** μ, then FM [kN] and MA [N·m] for 8.8, 10.9, 12.9. */
@@ -112,7 +112,7 @@ const coarseThread = COARSE.flatMap(([size, face, torques]) =>
       tolerance: {
         kind: 'part',
         of: 0.01,
-        why: 'the manual does not print its bearing faces: those of hexagon bolts are taken, over ISO 273 medium holes',
+        why: 'the manual does not show its bearing faces: hexagon heads over ISO 273 medium holes are taken',
       },
       source: 'vdi-2230-manual',
       place: 'torques at μ 0.14',
@@ -139,12 +139,12 @@ const STAINLESS = [
 const CATALOGUE_FORCE: OwnTolerance = {
   kind: 'part',
   of: 0.011,
-  why: 'two or three digits, rounded unevenly',
+  why: 'two or three figures from inputs that the catalogue does not show',
 };
 const catalogueTorque = (size: string): OwnTolerance => ({
   kind: 'part',
   of: size === 'M2' ? 0.028 : 0.015,
-  why: 'the catalogue does not print its bearing faces; two digits',
+  why: 'the catalogue does not show its bearing faces: hexagon heads over ISO 273 medium holes are taken, those of M2 to M3 remembered',
 });
 
 export const STAINLESS_PRELOADS: readonly Check[] = STAINLESS.flatMap(([size, face, forces, torques]) =>

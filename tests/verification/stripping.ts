@@ -12,11 +12,6 @@ const ASN = 'ASn = π · (LE/P) · dmin · (P/2 + (dmin − D2max)/√3)';
 
 const bickford = {
   unit: 'mm²',
-  tolerance: {
-    kind: 'part',
-    of: 1e-4,
-    why: 'limits of tolerance in three decimals against areas of five digits',
-  },
   source: 'bickford',
   place: 'strip areas, LE = 1 d, 6H/6g',
   how: 'reprint',

@@ -20,6 +20,10 @@ const percent = (value: number, decimals: number): string => {
 
 const relative = (check: Check, amount: number): number => (100 * amount) / Math.abs(printedValue(check));
 
+/** As the source prints it, with its unit. */
+export const printedText = (check: Check): string =>
+  check.unit === '-' ? check.printed : `${check.printed} ${check.unit}`;
+
 /** The reasons of tolerances that are not half a digit, each once, in the order of the rows. */
 const reasonsOf = (checks: readonly Check[]): readonly string[] => [
   ...new Set(checks.flatMap(({ tolerance }) => (tolerance === undefined ? [] : [tolerance.why]))),
@@ -38,7 +42,7 @@ function rowOf(check: Check, reasons: readonly string[]): readonly string[] {
   return [
     check.quantity,
     `\`${check.formula}\``,
-    `${check.printed} ${check.unit}`,
+    printedText(check),
     oursOf(check),
     percent(relative(check, deviationOf(check)), decimalsFor(check)),
     toleranceText(check, reasons),
