@@ -1,170 +1,96 @@
+import { infillShearShare } from '../host/infill-stiffness.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { ringDiameter } from '../pull-out/boss-split.ts';
 import type { Situation } from '../pull-out/situation.ts';
+import { plugDiameter } from '../pull-out/wall-plug.ts';
 import { frustumStiffness } from '../screws/stiffness.ts';
+import {
+  type BondedRing,
+  columnCompliance,
+  endHeldCompliance,
+  pressedReach,
+  pulledReach,
+  rimHeldCompliance,
+} from './bonded-ring.ts';
 
-/** Plastic bonded round an insert; lengths mm, moduli MPa. */
-export interface BondedRing {
-  readonly knurlDiameter: number;
-  readonly outerDiameter: number;
-  readonly length: number;
-  readonly modulus: number;
-  readonly poissonRatio: number;
-}
-
-/** A ring nearer to nothing than this is taken by the limit of the lag factor, where its terms cancel, [-]. */
-const THIN_RING = 1e-3;
 /** A pressure cone needs a face wider than its hole, [-]. */
 const WIDER_THAN_HOLE = 1.05;
-
-const shearModulusOf = (ring: Pick<BondedRing, 'modulus' | 'poissonRatio'>): number =>
-  ring.modulus / (2 * (1 + ring.poissonRatio));
-
-/**
- * Diameter that the shear of a pull reaches in a part, mm: fitted to finite-element solutions.
- *
- *     Do = 1.55 · Dk + 1.27 · Lk
- *
- * @param ring - knurl Dk and length Lk [mm], Lk/Dk 0.7 … 2
- * @returns Do [mm]
- * @source own-model fit, docs/finite-element.md
- */
-export const pulledReach = (ring: Pick<BondedRing, 'knurlDiameter' | 'length'>): number =>
-  1.55 * ring.knurlDiameter + 1.27 * ring.length;
-
-/**
- * Diameter that answers a ring pressed beside the insert, mm: fitted to finite-element solutions.
- *
- *     Do = 1.5 · Dk + 0.5 · Lk
- *
- * @param ring - knurl Dk and length Lk [mm], Lk/Dk 0.7 … 2
- * @returns Do [mm]
- * @source own-model fit, docs/finite-element.md
- */
-export const pressedReach = (ring: Pick<BondedRing, 'knurlDiameter' | 'length'>): number =>
-  1.5 * ring.knurlDiameter + 0.5 * ring.length;
-
-/**
- * How far the mean of a ring with a free rim lags behind its sheared bore, [-].
- *
- *     Λ = p⁴ · ln p/(p² − 1)² − (3p² − 1)/(4 · (p² − 1))        p = Do/Dk; (p − 1)/3 for a thin ring
- *
- * @param p - Do/Dk [-], > 1
- * @returns Λ [-], > 0
- * @source own-model sheared ring, docs/finite-element.md
- */
-export function lagFactor(p: number): number {
-  if (p - 1 < THIN_RING) return (p - 1) / 3;
-  const q = p ** 2 - 1;
-  return (p ** 4 * Math.log(p)) / q ** 2 - (3 * p ** 2 - 1) / (4 * q);
-}
-
-/**
- * Compliance of a bonded ring that is held at a rigid rim.
- *
- *     C = ln(Do/Dk)/(2π · G · Lk)
- *
- * @param ring - Dk, Do, Lk [mm], E [MPa], ν [-]
- * @returns C [mm/N]
- * @source elasticity coaxial shear
- */
-export const rimHeldCompliance = (ring: BondedRing): number =>
-  Math.log(ring.outerDiameter / ring.knurlDiameter) / (2 * Math.PI * shearModulusOf(ring) * ring.length);
-
-/**
- * Compliance of a bonded ring with a free rim that is held at one end.
- *
- *     C = Λ/(2π · G · Lk) · x · coth x        x = Lk · √(2π · G/(Λ · E · A)), A = π/4 · (Do² − Dk²)
- *
- * Short inserts give by Λ/(2πG·Lk) + Lk/(3EA); of long ones only the held end works.
- *
- * @param ring - Dk, Do, Lk [mm], E [MPa], ν [-], Do > Dk
- * @returns C [mm/N]
- * @source own-model shear lag, within 20 % of finite-element solutions (docs/finite-element.md)
- */
-export function endHeldCompliance(ring: BondedRing): number {
-  const lag = lagFactor(ring.outerDiameter / ring.knurlDiameter);
-  const G = shearModulusOf(ring);
-  const area = (Math.PI / 4) * (ring.outerDiameter ** 2 - ring.knurlDiameter ** 2);
-  const x = ring.length * Math.sqrt((2 * Math.PI * G) / (lag * ring.modulus * area));
-  return ((lag / (2 * Math.PI * G * ring.length)) * x) / Math.tanh(x);
-}
-
-/** A boss below its insert; lengths mm, moduli MPa. */
-export interface BossColumn {
-  readonly outerDiameter: number;
-  readonly boreDiameter: number;
-  /** Hole under the insert. */
-  readonly room: number;
-  /** Solid from the hole's bottom to the base. */
-  readonly solid: number;
-  readonly modulus: number;
-  readonly poissonRatio: number;
-}
-
-/**
- * Compliance of a boss below the insert.
- *
- *     C = a/(E · An) + s1/(M · A0) + (s − s1)/(E · A0)        M = E · (1 − ν)/((1 + ν)(1 − 2ν)), s1 = min(s, Do/4)
- *
- * Next to its base the solid cannot shrink sideways.
- *
- * @param column - Do, bore, room a, solid s [mm], E [MPa], ν [-], below 0.5
- * @returns C [mm/N]
- * @source own-model column, within 20 % of finite-element solutions (docs/finite-element.md)
- */
-export function columnCompliance(column: BossColumn): number {
-  const { outerDiameter, boreDiameter, room, solid, modulus, poissonRatio: nu } = column;
-  const full = (Math.PI / 4) * outerDiameter ** 2;
-  const net = full - (Math.PI / 4) * boreDiameter ** 2;
-  const confined = (modulus * (1 - nu)) / ((1 + nu) * (1 - 2 * nu));
-  const held = Math.min(solid, outerDiameter / 4);
-  return room / (modulus * net) + held / (confined * full) + (solid - held) / (modulus * full);
-}
 
 /**
  * Compliance of the plastic that holds an insert, between the insert and where the part bears.
  *
  *     on the plastic   ring held at its end, Do up to the pressed reach
- *     over a gap       ring held at its rim, Do up to the pulled reach; a free boss: held at its end, and the column below
+ *     over a gap       a free boss: ring held at its end, and the column below
+ *                      a larger part: through walls and infill to a rim at the pulled reach, or down the walls as if
+ *                      they stood free, whichever is stiffer
  *     far side         pressure cone in the shoulder
  *     on the insert    0
  *
- * Walls and smeared infill limit Do (ringDiameter); a solid isotropic ring is what the forms were checked on.
+ * Walls and smeared infill limit Do of a held end (ringDiameter); a solid isotropic ring is what the forms were checked on.
  *
  * @param situation - seat, knurl, walls, boss, bore [mm], modulus and Poisson's ratio of the host
- * @returns C [mm/N], 0 where no plastic stands round the knurl
+ * @returns C [mm/N]; beside the insert 0 where no plastic stands round the knurl
  * @source own-model which form holds where, docs/finite-element.md
  */
 export function hostComplianceOf(situation: Situation): number {
-  const { insert, material, seat } = situation;
-  const knurlDiameter = insert.knurlDiameter.estimate.value;
-  const length = insert.knurledLength.estimate.value;
-  const plastic = elasticOf(material);
-  const standing = ringDiameter(situation).value;
-  if (seat === 'on-insert') return 0;
-  if (seat === 'far-side') return shoulderCompliance(situation);
-  if (standing <= knurlDiameter) return 0;
-  const reach = { knurlDiameter, length };
-  const ring = (limit: number): BondedRing => ({
-    knurlDiameter,
-    length,
-    outerDiameter: Math.min(standing, limit),
-    ...plastic,
+  switch (situation.seat) {
+    case 'on-insert':
+      return 0;
+    case 'far-side':
+      return shoulderCompliance(situation);
+    case 'on-plastic': {
+      const ring = ringUpTo(situation, ringDiameter(situation).value);
+      return heldRing({ ...ring, outerDiameter: Math.min(ring.outerDiameter, pressedReach(ring)) });
+    }
+    case 'over-gap': {
+      const { bossDiameter } = situation.host;
+      if (bossDiameter === undefined) {
+        const throughInfill = rimThroughInfill(situation);
+        return Math.min(throughInfill, standingCompliance(situation, plugDiameter(situation).value));
+      }
+      return standingCompliance(situation, bossDiameter, ringDiameter(situation).value);
+    }
+  }
+}
+
+const ringUpTo = (situation: Situation, outerDiameter: number): BondedRing => ({
+  knurlDiameter: situation.insert.knurlDiameter.estimate.value,
+  outerDiameter,
+  length: situation.insert.knurledLength.estimate.value,
+  ...elasticOf(situation.material),
+});
+
+/** A ring held at one end, mm/N; 0 where it has no wall. */
+const heldRing = (ring: BondedRing): number =>
+  ring.outerDiameter > ring.knurlDiameter ? endHeldCompliance(ring) : 0;
+
+/** An insert in a boss that stands on its base, mm/N: its ring, and the column below. */
+function standingCompliance(situation: Situation, bossDiameter: number, ringLimit = bossDiameter): number {
+  const ring = ringUpTo(situation, ringLimit);
+  const column = columnCompliance({
+    outerDiameter: bossDiameter,
+    boreDiameter: situation.bore.value,
+    room: Math.max(0, situation.depth.value - situation.insert.length.estimate.value),
+    solid: situation.floor.value,
+    ...elasticOf(situation.material),
   });
-  if (seat === 'on-plastic') return endHeldCompliance(ring(pressedReach(reach)));
-  const pulled = ring(pulledReach(reach));
-  const boss = situation.host.bossDiameter;
-  return boss === undefined
-    ? rimHeldCompliance(pulled)
-    : endHeldCompliance(pulled) +
-        columnCompliance({
-          outerDiameter: boss,
-          boreDiameter: situation.bore.value,
-          room: Math.max(0, situation.depth.value - insert.length.estimate.value),
-          solid: situation.floor.value,
-          ...plastic,
-        });
+  return heldRing({ ...ring, outerDiameter: Math.min(ring.outerDiameter, pulledReach(ring)) }) + column;
+}
+
+/**
+ * An insert in a large part, sheared against a rim far away through walls and then infill.
+ *
+ *     C = [ln(Dw/Dk) + ln(Do/Dw)/ψ]/(2π · G · Lk)        Do = pulledReach; solid up to Do where the walls reach it
+ *
+ * @param situation - knurl, walls [mm], infill share ψ [-]
+ * @returns C [mm/N]; infinite for walls in a hollow
+ */
+function rimThroughInfill(situation: Situation): number {
+  const ring = ringUpTo(situation, plugDiameter(situation).value);
+  const rim = pulledReach(ring);
+  if (ring.outerDiameter >= rim) return rimHeldCompliance({ ...ring, outerDiameter: rim });
+  const beyond = { ...ring, knurlDiameter: ring.outerDiameter, outerDiameter: rim };
+  return rimHeldCompliance(ring) + rimHeldCompliance(beyond) / infillShearShare(situation.host.infill);
 }
 
 const elasticOf = (material: PrintedMaterial) => ({

@@ -12,8 +12,8 @@ import { type Derived, entry } from '../sources/derived.ts';
  *     Φ = kb/(kb + km)
  *
  * Screw side: the screw, and the plastic round the insert where the part bears beside it. Member side: the pressure cone
- * in the clamped part, and in the printed part where the part bears on it or the insert on its shoulder. Over a gap
- * nothing is clamped against the plastic at the insert: the screw feels all of it, Φ = 1.
+ * in the clamped part or its spacer, and the cone in the printed part where the part bears on it or the insert on its
+ * shoulder. Over a gap nothing is clamped against the plastic at the insert: the screw feels all of it, Φ = 1.
  *
  * @param joint - clamped part, printed part
  * @param situation - seat, insert, engagement
@@ -34,15 +34,8 @@ export function pullShare(joint: AnswerableJoint, situation: Situation, gripLeng
       standing: 'estimate',
     };
   }
-  const { outerDiameter, holeDiameter } = situation.bearingFace;
-  const lid = frustumStiffness({
-    thickness: joint.clamped.thickness,
-    faceDiameter: outerDiameter,
-    holeDiameter,
-    modulus: lidModulus(joint),
-  });
   const below = memberBelow(joint, situation);
-  const memberCompliance = 1 / lid.value + (below === undefined ? 0 : 1 / below);
+  const memberCompliance = lidCompliance(joint, situation) + (below === undefined ? 0 : 1 / below);
   const besideTheInsert = situation.seat === 'on-plastic' ? hostComplianceOf(situation) : 0;
   const screwSide = screwComplianceOf(joint, situation, gripLength) + besideTheInsert;
   return {
@@ -52,11 +45,22 @@ export function pullShare(joint: AnswerableJoint, situation: Situation, gripLeng
   };
 }
 
-const lidModulus = (joint: AnswerableJoint): number => {
-  const { material, sleeve } = joint.clamped;
-  if (sleeve) return sleeve.material.modulus;
-  return material.kind === 'metal' ? material.modulus : material.polymer.modulusInPlane.value;
-};
+/** Compliance of the clamped part, mm/N: its pressure cone, or its spacer as a tube. */
+function lidCompliance(joint: AnswerableJoint, situation: Situation): number {
+  const { material, sleeve, thickness, clearanceHole } = joint.clamped;
+  if (sleeve) {
+    const area = (Math.PI / 4) * (sleeve.outsideDiameter ** 2 - clearanceHole ** 2);
+    return thickness / (sleeve.material.modulus * area);
+  }
+  const { outerDiameter, holeDiameter } = situation.bearingFace;
+  const cone = frustumStiffness({
+    thickness,
+    faceDiameter: outerDiameter,
+    holeDiameter,
+    modulus: material.kind === 'metal' ? material.modulus : material.polymer.modulusInPlane.value,
+  });
+  return 1 / cone.value;
+}
 
 /** Stiffness of the printed part between the face and the insert, N/mm; undefined where the part bears on brass. */
 function memberBelow(joint: AnswerableJoint, situation: Situation): number | undefined {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { rimHeldCompliance } from '../../../src/core/joint/host-compliance.ts';
+import { rimHeldCompliance } from '../../../src/core/joint/bonded-ring.ts';
 import { bossSplitForce } from '../../../src/core/pull-out/boss-split.ts';
 import { expectRelative } from '../../support/published.ts';
 import { theRow } from '../../support/the-row.ts';

@@ -5,7 +5,7 @@ import {
   pressedReach,
   pulledReach,
   rimHeldCompliance,
-} from '../../../src/core/joint/host-compliance.ts';
+} from '../../../src/core/joint/bonded-ring.ts';
 import { type SolvedCase, shared } from './results.ts';
 
 /** The ring of a solved case, its outside no farther than a reach, mm. */

@@ -5,7 +5,7 @@ import {
   endHeldCompliance,
   lagFactor,
   rimHeldCompliance,
-} from '../../../src/core/joint/host-compliance.ts';
+} from '../../../src/core/joint/bonded-ring.ts';
 import { expectRelative } from '../../support/published.ts';
 import { closedCompliance, ringOf } from './closed-compliance.ts';
 import { REFINED, SOLVED, shared, solved } from './results.ts';
