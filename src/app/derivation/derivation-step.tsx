@@ -3,9 +3,10 @@ import type { Derived, Entry } from '../../core/sources/derived.ts';
 import { capitalised, derivedText } from '../../wording/amount.ts';
 import { sourceWords, standingOf } from '../../wording/standing.ts';
 import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
+import { validityOf } from '../../wording/validity.ts';
 import styles from './derivation.module.css';
 import { Formula } from './formula.tsx';
-import { withValues } from './formula-parts.ts';
+import { hasValues } from './has-values.ts';
 import { useEscape } from './use-escape.ts';
 import values from './value.module.css';
 
@@ -14,7 +15,7 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
   const standing = standingOf(derived);
   const source = sourceWords(derived.source);
   const known = new Map(derived.entries.map((entry) => [entry.symbol, derivedText(entry)]));
-  const filled = withValues(derived.formula, known);
+  const validity = validityOf(derived);
   return (
     <div className={styles['step']}>
       <div>
@@ -23,8 +24,10 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
             <Formula text={derived.symbol} /> = <Formula text={derived.formula} />
           </p>
         )}
-        {derived.formula !== derived.symbol && filled !== derived.formula && (
-          <p className={styles['values']}>= {filled}</p>
+        {derived.formula !== derived.symbol && hasValues(derived.formula, known) && (
+          <p className={styles['values']}>
+            = <Formula text={derived.formula} values={known} />
+          </p>
         )}
         <p className={styles['result']}>
           {meaningOf(derived, within)} = <b>{derivedText(derived)}</b>
@@ -37,6 +40,7 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
         </p>
         <p>{source.title}</p>
         {source.note !== undefined && <p>{source.note}</p>}
+        {validity !== undefined && <p>{validity}</p>}
       </div>
     </div>
   );

@@ -1,4 +1,5 @@
 import { diameterNumber, lengthNumber, torqueText } from '../../wording/amount.ts';
+import { CAUTIONS } from '../../wording/cautions.ts';
 import { sizeOfInsert } from '../../wording/names.ts';
 import { STANDINGS } from '../../wording/standing.ts';
 import { useFindings, useSheet } from '../state/sheet-context.ts';
@@ -11,13 +12,9 @@ export function Footer() {
       <div>
         <h2>At the bench</h2>
         <ul>
-          <li>Iron, insert and part stay hot for minutes. Work in moving air; stop if the plastic smokes.</li>
-          <li>The brass may hold lead: wash your hands.</li>
-          <li>Pull tests store energy and let go suddenly: use a shield and eye protection.</li>
-          <li>
-            Local codes and licensed practice come before this sheet. Where people could be hurt, a licensed
-            engineer decides.
-          </li>
+          {CAUTIONS.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
         </ul>
       </div>
       <div>

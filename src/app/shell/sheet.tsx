@@ -8,6 +8,7 @@ import { WhatHole } from '../questions/what-hole/what-hole.tsx';
 import { WhichInsert } from '../questions/which-insert/which-insert.tsx';
 import type { Shown } from '../state/findings.ts';
 import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { CalculationLink } from './calculation-link.tsx';
 import { Footer } from './footer.tsx';
 import { PanelBoundary } from './panel-boundary.tsx';
 import styles from './sheet.module.css';
@@ -26,6 +27,7 @@ export function Sheet() {
           <Drawer />
         </PanelBoundary>
         {shown ? <Questions shown={shown} /> : null}
+        {shown ? <CalculationLink shown={shown} /> : null}
       </main>
       <Footer />
     </>

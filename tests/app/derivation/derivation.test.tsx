@@ -62,6 +62,9 @@ function Page({ bore = BORE }: { readonly bore?: Derived }) {
   );
 }
 
+/** Text as it is read, without the places where a line may break. */
+const plain = (element: HTMLElement) => element.textContent.replaceAll('\u200b', '');
+
 const boreButton = () => screen.getByRole('button', { name: 'Bore as printed, 4.30 mm, open derivation' });
 
 describe('ComputedValue', () => {
@@ -124,8 +127,9 @@ describe('Derivation', () => {
   test('shows formula, values, result with meaning, source and standing', () => {
     render(<Derivation label="bore" steps={[BORE]} />);
     const region = screen.getByRole('region', { name: 'Derivation: bore' });
-    expect(region.textContent).toContain('Dt = Dp + f');
-    expect(region.textContent).toContain('= 4.25\u00a0mm + 0.05\u00a0mm');
+    expect(within(region).getByLabelText('D_p + f')).toBeInTheDocument();
+    expect(plain(region)).toContain('Dt = Dp+f');
+    expect(plain(region)).toContain('= 4.25\u00a0mm+0.05\u00a0mm');
     expect(region.textContent).toContain('bore as printed = 4.30\u00a0mm');
     expect(region.textContent).toContain('fit over the pilot');
     expect(within(region).getByText(/common practice$/)).toBeInTheDocument();

@@ -1,0 +1,29 @@
+import { conditionOfState, titleOfState } from '../../wording/hold.ts';
+import { nameOfMode } from '../../wording/names.ts';
+import type { PartId } from './parts.ts';
+
+const TITLES = {
+  insert: 'The insert as measured',
+  hole: 'The hole',
+  host: 'Strengths of the printed part',
+  seat: 'Screw and grip',
+  preload: 'Clamp force left after the time',
+  torque: 'The torque',
+  loads: 'Limits against their loads, at the dialled torque',
+} as const;
+
+/** Heading of a part of the calculation. */
+export function titleOfPart(id: PartId): string {
+  switch (id.kind) {
+    case 'mode':
+      return nameOfMode(id.mode);
+    case 'state':
+      return `${titleOfState(id.state)}, ${conditionOfState(id.state)}`;
+    default:
+      return TITLES[id.kind];
+  }
+}
+
+/** The same for every joint; a key for lists. */
+export const keyOfPart = (id: PartId): string =>
+  id.kind === 'mode' ? id.mode : id.kind === 'state' ? id.state.id : id.kind;

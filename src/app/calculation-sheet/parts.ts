@@ -1,0 +1,125 @@
+import type { JointAssessment, Limit } from '../../core/joint/assessment.ts';
+import type { FailureMode } from '../../core/pull-out/limit.ts';
+import type { Hold } from '../../core/service/hold.ts';
+import type { Loosening, ServiceState } from '../../core/service/service-state.ts';
+import type { Derived } from '../../core/sources/derived.ts';
+import { derivationsWithin } from '../../wording/symbols.ts';
+
+/** What a part of the sheet is about. */
+export type PartId =
+  | { readonly kind: 'insert' | 'hole' | 'host' | 'seat' | 'torque' | 'preload' | 'loads' }
+  | { readonly kind: 'mode'; readonly mode: FailureMode }
+  | { readonly kind: 'state'; readonly state: ServiceState };
+
+/** What a part of the joint bears, or what is left, against what is asked of it. */
+export interface Check {
+  readonly of: FailureMode | Loosening;
+  readonly bears: Derived;
+  readonly asked: Derived;
+  /** One over the other; absent where nothing is asked. */
+  readonly times?: number;
+  readonly governs: boolean;
+}
+
+/** A part of the sheet, the numbers it comes to, and what they are held against. */
+export interface Part {
+  readonly id: PartId;
+  readonly results: readonly Derived[];
+  readonly checks: readonly Check[];
+}
+
+/** Strengths of the printed part, which the modes share. */
+const HOST_SYMBOLS: ReadonlySet<string> = new Set(['θ', 'τ', 'τ_p', 'σ_a', 'σ_h', 'σ_c', 'φ', 't']);
+
+/** The parts of the calculation in the order in which one is built upon the other. */
+export function partsOf(assessment: JointAssessment, hold: Hold | undefined): readonly Part[] {
+  const { limits } = assessment;
+  return [
+    part({ kind: 'insert' }, insertNumbers(assessment)),
+    part({ kind: 'hole' }, holeNumbers(assessment)),
+    part({ kind: 'host' }, hostNumbers(limits)),
+    part({ kind: 'seat' }, seatNumbers(assessment)),
+    ...limits.map(({ mode, capacity }) =>
+      part({ kind: 'mode', mode }, [capacity.median, capacity.characteristic]),
+    ),
+    part({ kind: 'preload' }, [assessment.preloadLeft]),
+    part({ kind: 'torque' }, torqueNumbers(assessment)),
+    part({ kind: 'loads' }, [], limits.map(checkOf)),
+    ...(hold?.states ?? []).map((state) =>
+      part({ kind: 'state', state }, [state.preloadLeft], checksOf(state)),
+    ),
+  ];
+}
+
+const part = (id: PartId, results: readonly Derived[], checks: readonly Check[] = []): Part => ({
+  id,
+  results,
+  checks,
+});
+
+const checkOf = ({ mode, capacity, demand, factor, governs }: Limit): Check => ({
+  of: mode,
+  bears: capacity.characteristic,
+  asked: demand,
+  ...(factor === undefined ? {} : { times: factor }),
+  governs,
+});
+
+const checksOf = ({ limits, closed, by }: ServiceState): readonly Check[] => [
+  ...limits.map((limit) => ({ ...checkOf(limit), governs: limit.mode === by })),
+  ...closed.map((check) => ({
+    of: check.by,
+    bears: check.left,
+    asked: check.needed,
+    times: check.margin,
+    governs: check.by === by,
+  })),
+];
+
+function insertNumbers({ dimensions }: JointAssessment): readonly Derived[] {
+  const { knurlDiameter, pilotDiameter, length, knurledLength } = dimensions;
+  return [knurlDiameter, pilotDiameter, length, knurledLength].flatMap(
+    ({ estimate, standardUncertainty }) => [estimate, standardUncertainty],
+  );
+}
+
+function holeNumbers({ hole }: JointAssessment): readonly Derived[] {
+  const { window } = hole;
+  return [
+    hole.boreAsPrinted,
+    hole.drawn,
+    hole.printError,
+    hole.bite,
+    hole.biteFactor,
+    window.smallest,
+    window.largest,
+    window.chance,
+    hole.meltVolume,
+    hole.meltHeight,
+    hole.depth,
+    hole.floor,
+    hole.chamfer,
+    hole.bossDiameter,
+    hole.wall,
+    hole.wallLines,
+  ];
+}
+
+const hostNumbers = (limits: readonly Limit[]): readonly Derived[] =>
+  limits.flatMap(({ capacity }) =>
+    [...derivationsWithin(capacity.median)].filter(({ symbol }) => HOST_SYMBOLS.has(symbol)),
+  );
+
+function seatNumbers({ screw }: JointAssessment): readonly Derived[] {
+  return screw.kind === 'chosen' ? [screw.grip, screw.length, screw.overrun, screw.engagement] : [screw.grip];
+}
+
+function torqueNumbers({ torque, limits, loadReserve }: JointAssessment): readonly Derived[] {
+  return [
+    torque.least,
+    ...limits.flatMap(({ allows }) => allows ?? []),
+    torque.most,
+    ...(torque.kind === 'window' ? [torque.dial, torque.clampForceLow, torque.clampForceHigh] : []),
+    ...(loadReserve === undefined ? [] : [loadReserve]),
+  ];
+}

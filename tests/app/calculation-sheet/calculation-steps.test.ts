@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { CALCULATED, stepsOf } from './calculations.ts';
+
+describe.each(CALCULATED.map((one) => [one.name, one] as const))('the calculation of %s', (_, one) => {
+  const steps = stepsOf(one);
+  test('numbers its steps from one without a gap', () => {
+    expect(steps.map(({ number }) => number)).toEqual(steps.map((__, index) => index + 1));
+  });
+  test('refers to earlier steps only, and to one wherever a number was computed', () => {
+    for (const { number, entries } of steps) {
+      for (const { entry, step } of entries) {
+        expect(entry.from !== undefined && step === undefined, entry.symbol).toBe(false);
+        expect(step ?? 0, `${entry.symbol} of step ${number}`).toBeLessThan(number);
+      }
+    }
+  });
+  test('refers to a step of the same value and unit', () => {
+    const referred = steps.flatMap(({ entries }) =>
+      entries.flatMap(({ entry, step }) =>
+        step === undefined ? [] : [{ entry, from: steps[step - 1]?.derived }],
+      ),
+    );
+    expect(referred.length).toBeGreaterThan(40);
+    for (const { entry, from } of referred) {
+      expect({ value: from?.value, unit: from?.unit }).toEqual({ value: entry.value, unit: entry.unit });
+    }
+  });
+  test('writes each number once', () => {
+    const texts = steps.map(({ derived: { symbol, value, formula, entries } }) =>
+      [symbol, value, formula, ...entries.map((entry) => `${entry.symbol}=${entry.value}`)].join(' '),
+    );
+    expect(new Set(texts).size).toBe(steps.length);
+  });
+  test('holds finite numbers only', () => {
+    for (const { derived } of steps) {
+      expect(derived.value, derived.symbol).toSatisfy(Number.isFinite);
+      for (const { symbol, value } of derived.entries) expect(value, symbol).toSatisfy(Number.isFinite);
+    }
+  });
+  test('holds every limit against its load, by the numbers of both', () => {
+    const { checks } = one.groups.find(({ id }) => id.kind === 'loads') ?? { checks: [] };
+    expect(checks.map(({ of }) => of)).toEqual(one.assessment.limits.map(({ mode }) => mode));
+    for (const check of checks) {
+      expect(steps[check.bearsStep - 1]?.derived.value).toBe(check.bears.value);
+      expect(steps[check.askedStep - 1]?.derived.value).toBe(check.asked.value);
+    }
+  });
+  test('goes through the life of the joint where it has a torque', () => {
+    const states = one.groups.flatMap(({ id }) => (id.kind === 'state' ? [id.state.id] : []));
+    expect(states).toEqual(
+      one.assessment.torque.kind === 'window' ? ['assembly', 'in-service', 'after'] : [],
+    );
+  });
+});
