@@ -80,8 +80,14 @@ export function chanceClient(startWorker: () => WorkerLine): ChanceClient {
 
   function ask(request: Request, { onProgress, signal }: RunOptions): Promise<Outcome<Output>> {
     if (signal?.aborted) return Promise.resolve({ kind: 'cancelled' });
-    line ??= open();
-    const asked = line;
+    let asked: Line;
+    try {
+      asked = line ?? open();
+    } catch (error) {
+      const message = error instanceof Error ? error.message : String(error);
+      return Promise.resolve({ kind: 'failed', code: 'worker-died', message });
+    }
+    line = asked;
     return new Promise((resolve) => {
       const cancel = () => withdraw(asked, request.id);
       signal?.addEventListener('abort', cancel, { once: true });

@@ -115,3 +115,19 @@ describe('chanceClient', () => {
     expect(outcome).toMatchObject({ kind: 'done', output: { kind: 'answered', answer: { samples: 70 } } });
   });
 });
+
+describe('chanceClient where no worker can be started', () => {
+  test('tells so, and tries again with the next request', async () => {
+    let tries = 0;
+    const { runChance } = chanceClient((): WorkerLine => {
+      tries += 1;
+      throw new Error(`not allowed, try ${tries}`);
+    });
+    expect(await runChance(input)).toEqual({
+      kind: 'failed',
+      code: 'worker-died',
+      message: 'not allowed, try 1',
+    });
+    expect(await runChance(input)).toMatchObject({ message: 'not allowed, try 2' });
+  });
+});

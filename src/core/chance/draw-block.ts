@@ -2,7 +2,7 @@ import { biteFactorOf } from '../holes/bore.ts';
 import type { ChanceModel } from './chance-model.ts';
 import { drawAllowed } from './draw-allowed.ts';
 import type { Generator } from './generator.ts';
-import { BLOCK_SIZE, type JointBlock } from './joint-block.ts';
+import { BLOCK_SIZE, type Column, type JointBlock } from './joint-block.ts';
 import { fillNormal, normalVariate } from './normal-variate.ts';
 import { quickExponential } from './quick-exponential.ts';
 import { SETUP_FREEDOM } from './scatter.ts';
@@ -11,8 +11,9 @@ import { fillStudentScale } from './student-scale.ts';
 /** Draws every random number of a block, always in the same order. */
 function drawNumbers(generator: Generator, { normals, widths }: JointBlock): void {
   const { own, ...shared } = normals;
-  for (const column of [...Object.values(shared), ...own]) fillNormal(generator, column);
-  for (const column of Object.values(widths)) fillStudentScale(generator, SETUP_FREEDOM, column);
+  for (const column of [...Object.values<Column>(shared), ...own]) fillNormal(generator, column);
+  for (const column of Object.values<Column>({ ...widths }))
+    fillStudentScale(generator, SETUP_FREEDOM, column);
 }
 
 /** What the tool gives over what is dialled, [-], above 0: a setting cannot turn backwards. */

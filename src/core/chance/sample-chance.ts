@@ -9,7 +9,8 @@ import { type JointBlock, roomForBlock } from './joint-block.ts';
 export const OUTCOMES = ['pulls-out', 'turns', 'strips', 'screw-yields', 'crushes', 'loose'] as const;
 export type Outcome = (typeof OUTCOMES)[number];
 
-const HARM_OF: Readonly<Record<FailureMode, Exclude<Outcome, 'loose'>>> = {
+/** What comes of a mode that fails. */
+export const HARM_OF: Readonly<Record<FailureMode, Exclude<Outcome, 'loose'>>> = {
   'knurl-shear': 'pulls-out',
   'wall-plug': 'pulls-out',
   'boss-tear': 'pulls-out',

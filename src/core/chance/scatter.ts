@@ -44,7 +44,7 @@ const SCATTER_KINDS: Readonly<Record<FailureMode, ScatterKind>> = {
  * Whose scatter a mode follows in a joint.
  *
  * @param mode - the mode
- * @param clampedIsMetal - what the clamped part is made of: metal under the head is a limit, no scatter
+ * @param clamped - what the clamped part is made of: metal under the head is a limit, no scatter
  * @returns the kind
  */
 export function scatterKindOf(mode: FailureMode, clamped: 'metal' | 'printed'): ScatterKind {
@@ -93,6 +93,12 @@ export interface Lognormal {
 export const frictionScatter = ({ low, high }: FrictionRange): Lognormal => ({
   centre: Math.log(low * high) / 2,
   deviation: Math.log(high / low) / (2 * NORMAL_END),
+});
+
+/** The range of frictions that holds 9 of 10: the ends that frictionScatter went through, [-]. */
+export const rangeOf = ({ centre, deviation }: Lognormal): FrictionRange => ({
+  low: Math.exp(centre - NORMAL_END * deviation),
+  high: Math.exp(centre + NORMAL_END * deviation),
 });
 
 /**

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { chanceModel } from '../../../src/core/chance/chance-model.ts';
-import { chanceOf, chanceResult } from '../../../src/core/chance/chance-result.ts';
+import { chanceInterval, chanceOf, chanceResult } from '../../../src/core/chance/chance-result.ts';
 import { seededGenerator } from '../../../src/core/chance/generator.ts';
 import { emptyCounters, OUTCOMES, sampleChance } from '../../../src/core/chance/sample-chance.ts';
 import { normalDensity } from '../../../src/core/numerics/normal-distribution.ts';
 import { answerableJoint, theInsert } from '../../support/joints.ts';
-import { expectRelative } from '../../support/published.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
 import { only, sampled } from './only.ts';
 
 const SAMPLES = 60_000;
@@ -121,5 +121,41 @@ describe('chanceOf', () => {
   });
   test.each([0, 400])('of %i in 400 shows no error', (count) => {
     expect(chanceOf(count, 400)).toEqual({ count, probability: count / 400, standardError: 0 });
+  });
+});
+
+describe('chanceInterval', () => {
+  /** z = 1.959964 of printed tables; z² = 3.841459. */
+  test('of nothing in 1000 is 0 to z²/(n + z²), 0.0038267', () => {
+    const { low, high } = chanceInterval(chanceOf(0, 1000), 1000);
+    expect(low).toBe(0);
+    expectPublished(high, '0.0038268');
+  });
+  test('of 30 in 400 is 0.0530 to 0.1051, worked by hand', () => {
+    // z²/n = 0.00960365; middle 0.07980182; half √(0.00960365 · (0.069375 + 0.00240091)) = 0.02625478; over 1.00960365
+    const { low, high } = chanceInterval(chanceOf(30, 400), 400);
+    expectPublished(low, '0.05304');
+    expectPublished(high, '0.10505');
+  });
+  test('turns round with what is counted', () => {
+    const [few, most] = [chanceInterval(chanceOf(7, 90), 90), chanceInterval(chanceOf(83, 90), 90)];
+    expectRelative(few.low, 1 - most.high, 1e-12);
+    expectRelative(few.high, 1 - most.low, 1e-12);
+  });
+});
+
+describe('what joints were drawn from', () => {
+  test('gives back the ranges that the joint names', () => {
+    const { drawnFrom } = sampled(modelAt(240), 10);
+    const { friction } = overGap.screw;
+    expectRelative(drawnFrom.threadFriction.low, friction.thread.low);
+    expectRelative(drawnFrom.threadFriction.high, friction.thread.high);
+    expectRelative(drawnFrom.headFriction.low, friction.headOnPlastic.low);
+    expectRelative(drawnFrom.headFriction.high, friction.headOnPlastic.high);
+    expectRelative(drawnFrom.toolDeviation * 1.9599639845400545, overGap.tool.deviation);
+  });
+  test('leaves out what is not asked', () => {
+    const joint = answerableJoint({ loads: { shear_N: 0 } });
+    expect(sampled(chanceModel(joint, insert, 310), 10).drawnFrom.slipFriction).toBeUndefined();
   });
 });

@@ -1,0 +1,98 @@
+import { useMemo, useState } from 'react';
+import type { Insert } from '../../../core/inserts/insert.ts';
+import type { JointAssessment } from '../../../core/joint/assessment.ts';
+import type { Joint } from '../../../core/joint/joint.ts';
+import { forceText, torqueText } from '../../../wording/amount.ts';
+import { linesOfDrawnFrom, sentenceOfForces, sentenceOfSampling } from '../../../wording/chance.ts';
+import { STANDINGS } from '../../../wording/standing.ts';
+import { type ChanceClient, runChance, runChanceOverTorque } from '../../../workers/chance-client.ts';
+import { QuestionSection } from '../question-section.tsx';
+import styles from './chance.module.css';
+import { ChanceTables } from './chance-tables.tsx';
+import { CurveChart } from './curve-chart.tsx';
+import { curveTorques, settingOf } from './curve-shapes.ts';
+import { ForceChart } from './force-chart.tsx';
+import { OutcomeTable } from './outcome-table.tsx';
+import { SamplingLine } from './sampling-line.tsx';
+import type { SamplingState } from './sampling-state.ts';
+import { SeedField } from './seed-field.tsx';
+import { useSampling } from './use-sampling.ts';
+import { useSeen } from './use-seen.ts';
+
+export interface ChanceProps {
+  readonly joint: Joint;
+  readonly insert: Insert;
+  readonly assessment: JointAssessment;
+  readonly client?: ChanceClient;
+}
+
+const CLIENT: ChanceClient = { runChance, runChanceOverTorque };
+const FIRST_SEED = 1;
+const ASIDE =
+  'The window takes the careful end of everything at once. Here each joint draws its own friction, bore and plastic, and is counted; no factor of safety is in it.';
+
+/** What becomes of many joints like this one when each has its own friction, bore and plastic. */
+export default function ChanceQuestion({ joint, insert, assessment, client = CLIENT }: ChanceProps) {
+  return (
+    <QuestionSection id="sure" question="How sure?" aside={ASIDE}>
+      {settingOf(assessment.torque) > 0 ? (
+        <Sampled joint={joint} insert={insert} assessment={assessment} client={client} />
+      ) : (
+        <p>No torque leaves every part of this joint whole, so there is nothing to sample.</p>
+      )}
+    </QuestionSection>
+  );
+}
+
+function Sampled({ joint, insert, assessment, client }: Required<ChanceProps>) {
+  const { torque } = assessment;
+  const [seed, setSeed] = useState(FIRST_SEED);
+  const [element, isSeen] = useSeen<HTMLDivElement>();
+  const question = useMemo(
+    () => ({ joint, insert, torque: settingOf(torque), torques: curveTorques(torque), window: torque, seed }),
+    [joint, insert, torque, seed],
+  );
+  const sampling = useSampling(client, question, isSeen);
+  const { found } = sampling.state;
+  return (
+    <div ref={element}>
+      <SamplingLine sampling={sampling} />
+      {found && <Findings found={found} isStale={found.question !== sampling.asked} />}
+      <div className={styles['seed']}>
+        <SeedField seed={seed} onTake={setSeed} />
+      </div>
+    </div>
+  );
+}
+
+interface FindingsProps {
+  readonly found: NonNullable<SamplingState['found']>;
+  readonly isStale: boolean;
+}
+
+function Findings({ found, isStale }: FindingsProps) {
+  const { result, curve, question } = found;
+  const { sign, words } = STANDINGS.estimate;
+  return (
+    <div className={isStale ? styles['stale'] : undefined} data-stale={isStale || undefined}>
+      {isStale && <p className={styles['tag']}>Stale: sampled before the last change</p>}
+      <p className={styles['words']}>
+        {sentenceOfSampling(result.samples, torqueText(result.torque), question.window.kind === 'window')}{' '}
+        {sentenceOfForces(result.clampForceQuantiles, forceText)}{' '}
+        <span className="line">
+          {sign} {words}
+        </span>
+      </p>
+      <OutcomeTable result={result} />
+      <ForceChart result={result} />
+      <CurveChart curve={curve} torque={question.window} />
+      <ChanceTables result={result} curve={curve} />
+      <h3 className={styles['heading']}>What each joint is drawn from</h3>
+      <ul className={styles['ranges']}>
+        {linesOfDrawnFrom(result.drawnFrom, question.joint.tool.deviation).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
