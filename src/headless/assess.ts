@@ -47,6 +47,7 @@ function main([file, ...others]: readonly string[]): void {
   const { joint, drawer, chosenInsert } = resolved.value;
   const report = reportOf({
     name: opened.document.name,
+    joint,
     recommendation: recommend(joint, drawer),
     drawer,
     ...(chosenInsert === undefined ? {} : { chosenInsert }),

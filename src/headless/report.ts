@@ -1,14 +1,16 @@
 import type { Insert } from '../core/inserts/insert.ts';
 import type { JointAssessment, Limit, ScrewChoice, TorqueWindow } from '../core/joint/assessment.ts';
+import type { Joint } from '../core/joint/joint.ts';
+import { admit } from '../core/joint/stop.ts';
 import type { Recommendation, RejectedCandidate } from '../core/recommend/recommendation.ts';
-import type { Derived } from '../core/sources/derived.ts';
 import { nameOfMode, sentenceOfOpening } from '../wording/names.ts';
 import { sentenceOfNotice } from '../wording/notices.ts';
 import { sentenceOfNoTorque } from '../wording/reasons.ts';
 import { sentenceOfRejection } from '../wording/rejections.ts';
 import { seatSentence } from '../wording/seat.ts';
 import { sentencesOfStop } from '../wording/stops.ts';
-import { rounded, torqueInNewtonMetres } from './rounded.ts';
+import { holdReportOf } from './hold-report.ts';
+import { quantity, rounded, torqueInNewtonMetres } from './rounded.ts';
 
 export const ASSESSMENT_FORMAT = 'knurlwright-assessment';
 export const ASSESSMENT_VERSION = 1;
@@ -16,13 +18,14 @@ export const ASSESSMENT_VERSION = 1;
 /** What a report is made of: the name of the joint, what was found, and the insert that a person has picked. */
 export interface Reported {
   readonly name: string;
+  readonly joint: Joint;
   readonly recommendation: Recommendation;
   readonly drawer: readonly Insert[];
   readonly chosenInsert?: string;
 }
 
 /** The assessment of a joint as plain JSON: every key with its unit, every code with its sentence. */
-export function reportOf({ name, recommendation, drawer, chosenInsert }: Reported) {
+export function reportOf({ name, joint, recommendation, drawer, chosenInsert }: Reported) {
   const head = { format: ASSESSMENT_FORMAT, version: ASSESSMENT_VERSION, name };
   if (recommendation.kind === 'stopped') {
     const { stop } = recommendation;
@@ -37,7 +40,7 @@ export function reportOf({ name, recommendation, drawer, chosenInsert }: Reporte
     kind: 'answered',
     insert: wanted ?? null,
     rejection: rejectionOf(rejected.find((one) => one.rejection.insertId === wanted)),
-    ...(chosen ? answerOf(chosen) : {}),
+    ...(chosen ? { ...answerOf(chosen), hold: holdIn(joint, drawer, chosen) } : {}),
     ranking: ranked.map(({ rank, assessment }) => ({ rank, ...rowOf(assessment, drawer) })),
     rejected: rejected.map((one) => ({
       insert: one.rejection.insertId,
@@ -49,6 +52,12 @@ export function reportOf({ name, recommendation, drawer, chosenInsert }: Reporte
 
 const rejectionOf = (one: RejectedCandidate | undefined) =>
   one ? { code: one.rejection.code, sentence: sentenceOfRejection(one.rejection) } : null;
+
+function holdIn(joint: Joint, drawer: readonly Insert[], { insertId, torque }: JointAssessment) {
+  const admission = admit(joint);
+  const insert = drawer.find(({ id }) => id === insertId);
+  return admission.kind === 'stopped' || !insert ? null : holdReportOf(admission.joint, insert, torque);
+}
 
 function answerOf(assessment: JointAssessment) {
   const { dimensions, hole, seat, holds } = assessment;
@@ -118,12 +127,6 @@ function screwOf(screw: ScrewChoice) {
         greatestLength_mm: rounded(screw.greatestLength),
       };
 }
-
-/** A force in N, or a torque in N·m, under a key that says which. */
-const quantity = (key: string, derived: Derived): Record<string, number> =>
-  derived.unit === 'N·mm'
-    ? { [`${key}_Nm`]: torqueInNewtonMetres(derived.value) }
-    : { [`${key}_N`]: rounded(derived.value) };
 
 function limitOf(limit: Limit) {
   const { capacity } = limit;

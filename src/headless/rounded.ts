@@ -1,3 +1,4 @@
+import type { Derived } from '../core/sources/derived.ts';
 import { fromCore } from '../core/units/convert.ts';
 
 /** Significant digits in a report: enough to compare by, no binary dust. */
@@ -7,3 +8,9 @@ export const rounded = (value: number): number => Number(value.toPrecision(DIGIT
 
 /** A torque of the core in N·m. */
 export const torqueInNewtonMetres = (torque: number): number => rounded(fromCore(torque, 'N·m'));
+
+/** A force in N, or a torque in N·m, under a key that says which. */
+export const quantity = (key: string, derived: Derived): Record<string, number> =>
+  derived.unit === 'N·mm'
+    ? { [`${key}_Nm`]: torqueInNewtonMetres(derived.value) }
+    : { [`${key}_N`]: rounded(derived.value) };

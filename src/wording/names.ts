@@ -3,7 +3,7 @@ import type { InsertDimensions } from '../core/inserts/dimensions.ts';
 import type { SettingMethod } from '../core/inserts/insert.ts';
 import type { Opening } from '../core/joint/assessment.ts';
 import type { Use } from '../core/joint/joint.ts';
-import type { FailureMode, LoadPath, SeatKind } from '../core/pull-out/limit.ts';
+import type { FailureMode, SeatKind } from '../core/pull-out/limit.ts';
 import { decimalText } from './amount.ts';
 
 export const MODE_NAMES = {
@@ -54,12 +54,6 @@ export const MODE_EVENTS = {
   'seat-bearing': 'part yields on the insert',
   'torque-out': 'insert turns',
 } as const satisfies Record<FailureMode, string>;
-
-export const PATH_NAMES = {
-  pull: 'What your pull loads',
-  clamp: 'What the clamp force loads',
-  torque: 'What the torque turns',
-} as const satisfies Record<LoadPath, string>;
 
 /** Follows "The part bears". */
 export const SEAT_NAMES = {

@@ -101,16 +101,6 @@ export function sentenceOfNoTorque(torque: Extract<TorqueWindow, { readonly kind
     : `The least is ${least} and the most ${most}: ${agent} gives way before the joint stays closed.`;
 }
 
-/** What happens first under the load, in one sentence. */
-export function reasonForHold(assessment: JointAssessment): string {
-  const governing = assessment.limits.find((limit) => limit.governs);
-  const name = nameOfMode(assessment.governing);
-  if (governing?.factor === undefined) return `${name} governs, but nothing loads it.`;
-  const show = governing.demand.unit === 'N·mm' ? torqueText : forceText;
-  const held = show(governing.capacity.characteristic.value);
-  return `${name} governs: ${held} held, ${show(governing.demand.value)} asked.`;
-}
-
 /** How many of the drawer fit. */
 export const insertCountSentence = (drawerCount: number, rankedCount: number): string =>
   drawerCount === 1

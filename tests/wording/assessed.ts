@@ -1,10 +1,13 @@
 import { DEMOS } from '../../src/app/demos/demos.ts';
 import { admit as admitDocument } from '../../src/app/state/admit.ts';
+import type { Insert } from '../../src/core/inserts/insert.ts';
 import { assess } from '../../src/core/joint/assess.ts';
 import type { JointAssessment } from '../../src/core/joint/assessment.ts';
 import type { Joint } from '../../src/core/joint/joint.ts';
 import { admit } from '../../src/core/joint/stop.ts';
 import type { SeatKind } from '../../src/core/pull-out/limit.ts';
+import { askedTorque, holdOf } from '../../src/core/service/hold.ts';
+import { marginsOf } from '../../src/core/service/margins.ts';
 import type { Derived } from '../../src/core/sources/derived.ts';
 import type { ResolvedDocument } from '../../src/storage/resolve.ts';
 
@@ -38,7 +41,11 @@ function variantsOf(joint: Joint): readonly Joint[] {
 }
 
 /** The first inserts of every demonstration joint in all its variants, as far as its thread fits. */
-export function assessments(): readonly { readonly joint: Joint; readonly assessment: JointAssessment }[] {
+export function assessments(): readonly {
+  readonly joint: Joint;
+  readonly insert: Insert;
+  readonly assessment: JointAssessment;
+}[] {
   return demoJoints().flatMap(({ joint, drawer }) =>
     variantsOf(joint).flatMap((variant) => {
       const admission = admit(variant);
@@ -46,9 +53,20 @@ export function assessments(): readonly { readonly joint: Joint; readonly assess
       return drawer
         .filter((insert) => insert.thread.id === variant.screw.thread.id)
         .slice(0, INSERTS_EACH)
-        .map((insert) => ({ joint: variant, assessment: assess(admission.joint, insert) }));
+        .map((insert) => ({ joint: variant, insert, assessment: assess(admission.joint, insert) }));
     }),
   );
+}
+
+/** The same joints through their lives, each with its margins. */
+export function holds() {
+  return assessments().flatMap(({ joint, insert, assessment }) => {
+    const admission = admit(joint);
+    const torque = askedTorque(assessment.torque);
+    if (admission.kind === 'stopped' || torque === undefined) return [];
+    const hold = holdOf(admission.joint, insert, torque);
+    return [{ joint, hold, margins: hold.states.map((state) => marginsOf(state, joint.factors)) }];
+  });
 }
 
 /** All computed numbers of an assessment, wherever they stand in it. */

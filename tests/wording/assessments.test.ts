@@ -1,9 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { recommend } from '../../src/core/recommend/recommend.ts';
+import { governingMargin } from '../../src/core/service/margins.ts';
+import {
+  conditionOfState,
+  reasonForService,
+  sentenceOfMargin,
+  sentenceOfVerdict,
+} from '../../src/wording/hold.ts';
 import { sentenceOfNotice } from '../../src/wording/notices.ts';
 import {
   insertCountSentence,
-  reasonForHold,
   reasonForHole,
   reasonForInsert,
   reasonForTorque,
@@ -12,10 +18,11 @@ import {
 import { sentenceOfRejection } from '../../src/wording/rejections.ts';
 import { seatSentence } from '../../src/wording/seat.ts';
 import { meaningOfSymbol } from '../../src/wording/symbols.ts';
-import { assessments, demoJoints, derivedIn } from './assessed.ts';
+import { assessments, demoJoints, derivedIn, holds } from './assessed.ts';
 import { expectSentence } from './expect-sentence.ts';
 
 const all = assessments();
+const lives = holds();
 
 describe('symbols of all numbers of many joints', () => {
   test('are many, from every part of the assessment', () => {
@@ -26,8 +33,8 @@ describe('symbols of all numbers of many joints', () => {
   });
   test('all have a meaning in words', () => {
     const unexplained = new Set<string>();
-    for (const { assessment } of all) {
-      for (const derived of derivedIn(assessment)) {
+    for (const found of [...all.map(({ assessment }) => assessment), ...lives]) {
+      for (const derived of derivedIn(found)) {
         const own = meaningOfSymbol(derived.symbol, { unit: derived.unit, source: derived.source });
         if (own === undefined) unexplained.add(`${derived.symbol} [${derived.unit}]`);
         for (const { symbol, unit, from } of derived.entries) {
@@ -56,12 +63,27 @@ describe('sentences of all assessments', () => {
     for (const { assessment } of all) {
       expectSentence(reasonForHole(assessment));
       expectSentence(reasonForTorque(assessment));
-      expectSentence(reasonForHold(assessment));
       expectSentence(seatSentence(assessment.seat));
       expectSentence(reasonForInsert(assessment, { rank: 1, rankedCount: 3, drawerCount: 7 }));
       expectSentence(reasonForInsert(assessment, { rank: 2, rankedCount: 3, drawerCount: 7 }));
       expectSentence(reasonForInsert(assessment, { rankedCount: 0, drawerCount: 1 }));
       for (const notice of assessment.notices) expectSentence(sentenceOfNotice(notice));
+    }
+  });
+  test('of their lives too, with and without a setting', () => {
+    for (const { joint, hold } of lives) {
+      const factor = joint.factors.limits;
+      for (const state of hold.states) {
+        const margin = governingMargin(state, joint.factors);
+        expect(margin?.margin?.value).toBe(state.margin);
+        if (margin) expectSentence(sentenceOfMargin(state, margin, factor));
+        expectSentence(`${conditionOfState(state)}.`.replace(/^at/, 'At'));
+      }
+      const margin = governingMargin(hold.worst, joint.factors);
+      for (const isDialled of [true, false]) {
+        expectSentence(reasonForService(hold, margin, { factor, isDialled }));
+        expectSentence(sentenceOfVerdict(hold, isDialled));
+      }
     }
   });
   test('a ranking says of each insert what limits it, or why it is out', () => {

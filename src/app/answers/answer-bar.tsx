@@ -1,6 +1,7 @@
 import type { RefObject } from 'react';
 import { useFindings } from '../state/sheet-context.ts';
 import styles from './answer-bar.module.css';
+import { LazyShortHold } from './lazy-hold.tsx';
 import { QUESTIONS, type QuestionId } from './questions.ts';
 import { shortAnswer } from './short-answer.ts';
 import { useHasLeft } from './use-has-left.ts';
@@ -15,7 +16,6 @@ interface AnswerBarProps {
 /** The answers reduced to question and value, at the top while the full ones have left. */
 export function AnswerBar({ of, now, isStale }: AnswerBarProps) {
   const hasLeft = useHasLeft(of);
-  const findings = useFindings();
   if (!hasLeft) return null;
   return (
     <nav className={styles.bar} aria-label="Answers in short" data-stale={isStale || undefined}>
@@ -24,7 +24,9 @@ export function AnswerBar({ of, now, isStale }: AnswerBarProps) {
           <li key={id} data-now={now === id || undefined}>
             <a href={`#${id}`} aria-current={now === id ? 'true' : undefined}>
               <span className={styles.question}>{question}</span>
-              <span className={styles.value}>{shortAnswer(id, findings)}</span>
+              <span className={styles.value}>
+                <ShortAnswer id={id} />
+              </span>
             </a>
           </li>
         ))}
@@ -32,4 +34,12 @@ export function AnswerBar({ of, now, isStale }: AnswerBarProps) {
       {isStale ? <span className={styles.stale}>Stale</span> : null}
     </nav>
   );
+}
+
+function ShortAnswer({ id }: { readonly id: QuestionId }) {
+  const findings = useFindings();
+  const { joint, shown, stop } = findings;
+  if (id !== 'hold') return shortAnswer(id, findings);
+  if (stop) return 'withheld';
+  return shown ? <LazyShortHold joint={joint} shown={shown} /> : 'none';
 }

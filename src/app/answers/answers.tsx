@@ -11,6 +11,7 @@ import { AnswerBar } from './answer-bar.tsx';
 import styles from './answers.module.css';
 import { HoleAnswer } from './hole-answer.tsx';
 import { InsertAnswer } from './insert-answer.tsx';
+import { LazyHoldAnswer } from './lazy-hold.tsx';
 import { QUESTIONS, type QuestionId } from './questions.ts';
 import { TorqueAnswer } from './torque-answer.tsx';
 import { useSectionInView } from './use-section-in-view.ts';
@@ -69,6 +70,7 @@ function AnswerTo({ id }: { readonly id: QuestionId }) {
   const { assessment } = shown;
   if (id === 'hole') return <HoleAnswer assessment={assessment} />;
   if (id === 'tight') return <TorqueAnswer assessment={assessment} />;
+  if (id === 'hold') return <LazyHoldAnswer joint={joint} shown={shown} />;
   return (
     <>
       <InsertAnswer shown={shown} rankedCount={recommendation.ranked.length} drawerCount={drawer.length} />

@@ -1,8 +1,8 @@
+import { lazy, Suspense } from 'react';
 import { Drawer } from '../joint/drawer/drawer.tsx';
 import { Given } from '../joint/given/given.tsx';
 import { JointPanel } from '../joint/joint-panel.tsx';
 import { HowTight } from '../questions/how-tight/how-tight.tsx';
-import { Limits } from '../questions/limits/limits.tsx';
 import { Notices } from '../questions/notices/notices.tsx';
 import { WhatHole } from '../questions/what-hole/what-hole.tsx';
 import { WhichInsert } from '../questions/which-insert/which-insert.tsx';
@@ -13,6 +13,12 @@ import { Footer } from './footer.tsx';
 import { PanelBoundary } from './panel-boundary.tsx';
 import styles from './sheet.module.css';
 import { StaleFrame } from './stale-frame.tsx';
+
+const WillItHold = lazy(() =>
+  import('../questions/will-it-hold/will-it-hold.tsx').then((module) => ({ default: module.WillItHold })),
+);
+
+const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
 
 /** The body of the sheet: the joint, what is given, the questions in their order, the foot. */
 export function Sheet() {
@@ -68,9 +74,18 @@ function Questions({ shown }: { readonly shown: Shown }) {
           <HowTight joint={joint} assessment={assessment} />
         </StaleFrame>
       </PanelBoundary>
-      <PanelBoundary name="The limits">
+      <PanelBoundary name="The life of the joint">
         <StaleFrame of="answers">
-          <Limits joint={joint} assessment={assessment} />
+          <Suspense fallback={<section id="hold" aria-busy="true" />}>
+            <WillItHold joint={joint} shown={shown} />
+          </Suspense>
+        </StaleFrame>
+      </PanelBoundary>
+      <PanelBoundary name="The chances">
+        <StaleFrame of="answers">
+          <Suspense fallback={null}>
+            <HowSure joint={joint} insert={shown.insert} assessment={assessment} />
+          </Suspense>
         </StaleFrame>
       </PanelBoundary>
       <PanelBoundary name="What to know">

@@ -6,10 +6,9 @@ import LengthCharts from '../../../src/app/charts/length-charts.tsx';
 import { lengthPanels } from '../../../src/app/charts/length-series.ts';
 import { niceTicks, tickTexts } from '../../../src/app/charts/nice-ticks.ts';
 import { slopeLabel } from '../../../src/app/charts/slope-label.ts';
-import { spreadOf, upperEnd } from '../../../src/app/charts/spread.ts';
 import { lengthCurve } from '../../../src/core/recommend/length-curve.ts';
 import { recommend } from '../../../src/core/recommend/recommend.ts';
-import { answerableJoint, assessed, insertRecord, jointDocument, resolved } from '../../support/joints.ts';
+import { answerableJoint, insertRecord, jointDocument, resolved } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 vi.setConfig({ testTimeout: 30_000 });
@@ -101,22 +100,6 @@ describe('niceTicks', () => {
   test('are written with the decimals of their step', () => {
     expect(tickTexts([0, 50, 100], 'N·m')).toEqual(['0.00', '0.05', '0.10']);
     expect(tickTexts([0, 500, 1000], 'N·m')).toEqual(['0.0', '0.5', '1.0']);
-  });
-});
-
-describe('upperEnd', () => {
-  test('mirrors the characteristic value about the median, as ratios', () => {
-    expectRelative(upperEnd(970, 510), (970 / 510) * 970);
-    expect(upperEnd(970, 970)).toBe(970);
-    expect(upperEnd(970, 0)).toBe(970);
-  });
-  test('of a limit goes with its own values', () => {
-    const { capacity } = assessed().limits[0] ?? {};
-    if (capacity === undefined) throw new Error('no limit');
-    expect(spreadOf(capacity)).toMatchObject({
-      characteristic: capacity.characteristic.value,
-      median: capacity.median.value,
-    });
   });
 });
 

@@ -5,7 +5,6 @@ import type { ReactNode } from 'react';
 import { describe, expect, test, vi } from 'vitest';
 import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import { HowTight } from '../../../src/app/questions/how-tight/how-tight.tsx';
-import { Limits } from '../../../src/app/questions/limits/limits.tsx';
 import { Notices } from '../../../src/app/questions/notices/notices.tsx';
 import { WhatHole } from '../../../src/app/questions/what-hole/what-hole.tsx';
 import { answerableJoint, assessed, type Changes } from '../../support/joints.ts';
@@ -98,25 +97,6 @@ describe('HowTight', () => {
     unmount();
     show(<HowTight {...given()} />);
     expect(screen.queryByRole('heading', { name: 'By hand' })).toBeNull();
-  });
-});
-
-describe('Limits', () => {
-  test('lists every limit once, one of them governs', async () => {
-    const { joint, assessment } = given();
-    show(<Limits joint={joint} assessment={assessment} />);
-    const table = screen.getByRole('table');
-    expect(within(table).getAllByRole('rowheader', { name: /./ }).length).toBeGreaterThan(
-      assessment.limits.length,
-    );
-    expect(within(table).getAllByText('governs')).toHaveLength(1);
-    await userEvent.click(within(table).getByRole('button', { name: /^Knurl shear, half hold/ }));
-    expect(within(table).getByRole('region').textContent).toContain('Fks = η · τ · π · Dk · Lk · kb');
-  });
-  test('says so where nothing loads a limit', () => {
-    const { joint, assessment } = given({ loads: { pull_N: 0, shear_N: 0 } });
-    show(<Limits joint={joint} assessment={assessment} />);
-    expect(screen.getAllByText('no load').length).toBeGreaterThan(0);
   });
 });
 

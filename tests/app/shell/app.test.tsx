@@ -51,12 +51,13 @@ describe('the page', () => {
     await renderApp({ kind: 'nothing' });
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Sensor lid');
   });
-  test('answers three questions, each a way to its section', async () => {
+  test('answers four questions, each a way to its section', async () => {
     await renderApp();
     for (const [question, target] of [
       ['Which insert?', '#insert'],
       ['What hole?', '#hole'],
       ['How tight?', '#tight'],
+      ['Will it hold?', '#hold'],
     ] as const) {
       expect(within(answers()).getByRole('link', { name: question })).toHaveAttribute('href', target);
       expect(document.querySelector(target)).toBeInTheDocument();
@@ -64,6 +65,7 @@ describe('the page', () => {
     expect(answerTo('Which insert?')).toHaveTextContent('M35.0 × 5.0');
     expect(answerTo('What hole?')).toHaveTextContent('⌀4.55mm');
     expect(answerTo('How tight?')).toHaveTextContent('N·m');
+    expect(answerTo('Will it hold?')).toHaveTextContent(/\d ×.* held, .* asked\./);
   });
   test('follows an edit at once, and goes back with undo', async () => {
     const user = await renderApp();
@@ -122,7 +124,7 @@ describe('a use that endangers people', () => {
     const stop = screen.getByRole('alert');
     expect(stop).toHaveTextContent('Stop');
     expect(within(stop).queryByRole('button')).not.toBeInTheDocument();
-    expect(within(answers()).getAllByText('withheld')).toHaveLength(3);
+    expect(within(answers()).getAllByText('withheld')).toHaveLength(4);
     expect(answers()).not.toHaveTextContent(/\d/);
     expect(screen.queryByText('The joint in section')).not.toBeInTheDocument();
     expect(stop.compareDocumentPosition(answers())).toBe(Node.DOCUMENT_POSITION_FOLLOWING);

@@ -1,0 +1,96 @@
+import { ComposedChart, Line, ReferenceDot, ReferenceLine, XAxis, YAxis } from 'recharts';
+import type { PrintedMaterial } from '../../core/host/material.ts';
+import { greatestServiceTemperature, strengthLeft } from '../../core/host/temperature.ts';
+import type { StrengthPoint } from '../../core/service/curves.ts';
+import { decimalText, percentText, temperatureText } from '../../wording/amount.ts';
+import styles from './charts.module.css';
+import { AXIS } from './length-panel.tsx';
+import { SHARES } from './shares.ts';
+import { temperatureTicks } from './temperature-ticks.ts';
+
+export interface StrengthOverTemperatureProps {
+  readonly curve: readonly StrengthPoint[];
+  readonly material: PrintedMaterial;
+  readonly serviceTemperature: number;
+  readonly width: number;
+}
+
+const HEIGHT = 260;
+
+/** Strength left over temperature, with the service temperature and where the program stops. */
+export function StrengthOverTemperature({
+  curve,
+  material,
+  serviceTemperature,
+  width,
+}: StrengthOverTemperatureProps) {
+  const stop = greatestServiceTemperature(material);
+  const ticks = temperatureTicks(serviceTemperature, stop);
+  const domain: [number, number] = [ticks[0] ?? 0, ticks.at(-1) ?? 1];
+  const left = strengthLeft(material, serviceTemperature).value;
+  const isNearStop = stop - serviceTemperature < (domain[1] - domain[0]) / 4;
+  return (
+    <div style={{ width }}>
+      <p className={styles['title']}>Strength of {material.name} left over temperature</p>
+      <ComposedChart
+        width={width}
+        height={HEIGHT}
+        margin={{ top: 22, right: 12, bottom: 0, left: 0 }}
+        accessibilityLayer={false}
+        style={{ fontFamily: 'var(--narrow)' }}
+      >
+        <XAxis
+          dataKey="temperature"
+          type="number"
+          domain={domain}
+          ticks={[...ticks]}
+          tickFormatter={(tick: number) => decimalText(tick, 0)}
+          {...AXIS}
+        />
+        <YAxis
+          type="number"
+          domain={[0, 1]}
+          ticks={[...SHARES]}
+          tickFormatter={percentText}
+          width={52}
+          {...AXIS}
+        />
+        <ReferenceLine
+          x={stop}
+          stroke="var(--stop)"
+          strokeWidth={1.6}
+          label={{
+            value: `stop above ${temperatureText(stop)}`,
+            position: 'top',
+            fill: 'var(--stop)',
+            fontSize: 14,
+          }}
+        />
+        <Line
+          data={[...curve]}
+          dataKey="share"
+          isAnimationActive={false}
+          dot={false}
+          activeDot={false}
+          stroke="var(--ink)"
+          strokeWidth={2.2}
+        />
+        <ReferenceDot
+          x={serviceTemperature}
+          y={left}
+          r={5}
+          fill="var(--ink)"
+          stroke="var(--ink)"
+          label={{
+            value: `service ${temperatureText(serviceTemperature)}: ${percentText(left)}`,
+            position: isNearStop ? 'left' : 'right',
+            offset: 10,
+            fill: 'var(--ink)',
+            fontSize: 15,
+          }}
+        />
+      </ComposedChart>
+      <p className={styles['axis']}>temperature, °C</p>
+    </div>
+  );
+}

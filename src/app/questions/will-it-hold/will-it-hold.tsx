@@ -1,0 +1,67 @@
+import { lazy, memo, Suspense, useDeferredValue, useMemo } from 'react';
+import type { Joint } from '../../../core/joint/joint.ts';
+import { admit } from '../../../core/joint/stop.ts';
+import type { Hold } from '../../../core/service/hold.ts';
+import { amountText } from '../../../wording/amount.ts';
+import { sentenceOfVerdict } from '../../../wording/hold.ts';
+import { sentenceOfNoTorque } from '../../../wording/reasons.ts';
+import { useNarrowScreen } from '../../drawing/narrow-screen.ts';
+import type { Shown } from '../../state/findings.ts';
+import { holdOfShown, isHeld } from '../../state/shown-hold.ts';
+import { QuestionSection } from '../question-section.tsx';
+import { ChangeFirst } from './change-first.tsx';
+import { endRows } from './end-rows.ts';
+import { GREATEST_MARGIN } from './margin-bar.tsx';
+import { StateStack } from './state-stack.tsx';
+import { StateTable } from './state-table.tsx';
+import styles from './will-it-hold.module.css';
+
+const HoldCharts = lazy(() => import('../../charts/hold-charts.tsx'));
+
+export interface WillItHoldProps {
+  readonly joint: Joint;
+  readonly shown: Shown;
+}
+
+const asideOf = ({ factors }: Joint): string =>
+  `Each bar ends at what 19 of 20 joints hold, over what is asked times its factor, ${amountText(factors.limits, '-')} for strength and ${amountText(factors.closed, '-')} for staying closed. The open part goes on to the median. The upright is 1: a bar that ends short of it does not hold. Bars end at ${GREATEST_MARGIN}. Beneath each factor: held for asked.`;
+
+/** The joint through its life: every way to end in three states, what to change first, and preload and strength as curves. */
+export function WillItHold({ joint, shown }: WillItHoldProps) {
+  return (
+    <QuestionSection id="hold" question="Will it hold?" aside={asideOf(joint)}>
+      <Life joint={useDeferredValue(joint)} shown={useDeferredValue(shown)} />
+    </QuestionSection>
+  );
+}
+
+/** Drawn after the answers, so that an edit shows there first. */
+const Life = memo(function Life({ joint, shown }: WillItHoldProps) {
+  const { insert, assessment } = shown;
+  const hold = holdOfShown(joint, shown);
+  const admission = useMemo(() => admit(joint), [joint]);
+  if (admission.kind === 'stopped') return null;
+  if (hold === undefined) {
+    return assessment.torque.kind === 'refused' ? <p>{sentenceOfNoTorque(assessment.torque)}</p> : null;
+  }
+  const held = isHeld(shown, hold);
+  return (
+    <>
+      <p className={styles['verdict']}>{sentenceOfVerdict(hold, assessment.torque.kind === 'window')}</p>
+      <States hold={hold} joint={joint} />
+      <ChangeFirst joint={admission.joint} insert={insert} hold={hold} isHeld={held} />
+      <Suspense fallback={<p className={styles['unloaded']}>The curves are being drawn.</p>}>
+        <HoldCharts joint={admission.joint} insert={insert} />
+      </Suspense>
+    </>
+  );
+});
+
+function States({ hold, joint }: { readonly hold: Hold; readonly joint: Joint }) {
+  const isNarrow = useNarrowScreen();
+  return isNarrow ? (
+    <StateStack hold={hold} factors={joint.factors} />
+  ) : (
+    <StateTable hold={hold} rows={endRows(hold, joint.factors)} />
+  );
+}
