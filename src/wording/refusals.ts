@@ -129,7 +129,8 @@ const WORDS = {
     cause: 'Add a second screw, or let the load act through the screw.',
   }),
   'tilt-without-arm': () => ({
-    wrong: 'The screws lie in one line, so a moment across that line finds no arm between them.',
+    wrong:
+      'The load tilts the part, and the screws have no arm against it: they lie in one line, or there is only one.',
     cause: 'Let the part turn about its edge, and give the distance to the edge.',
   }),
   'screw-beyond-edge': (facts) => ({

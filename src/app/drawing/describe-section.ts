@@ -23,8 +23,13 @@ export function describeSection(input: SectionInput): string {
   ].join(' ');
 }
 
+/** The capital of a name, but not of an abbreviation. */
+const INITIAL = /^[A-Z](?=[a-z])/;
+
 const sleeveWords = ({ clamped: { sleeve } }: SectionInput): string =>
-  sleeve ? ` in a spacer of ${sleeve.outsideDiameter} mm of ${sleeve.name.toLowerCase()}` : '';
+  sleeve
+    ? ` in a spacer of ${sleeve.outsideDiameter} mm of ${sleeve.name.replace(INITIAL, (letter) => letter.toLowerCase())}`
+    : '';
 
 function loadSentences({ loads }: SectionInput): readonly string[] {
   if (loads.pull && loads.shear)

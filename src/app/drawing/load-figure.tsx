@@ -10,7 +10,7 @@ const ARROWS = {
   wide: { length: 32, head: { length: 12, half: 4.2 }, inset: 16, over: 7 },
   narrow: { length: 19, head: { length: 9, half: 3.4 }, inset: 8, over: 5 },
 };
-const NAME_GAP = 6;
+const NAME_GAP = 9;
 
 interface LoadFigureProps {
   readonly input: SectionInput;

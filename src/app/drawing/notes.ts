@@ -63,7 +63,7 @@ function sleeveNote({ clamped, insert }: SectionInput, { levels }: SectionGeomet
     {
       id: 'sleeve',
       head: [`Spacer ⌀ ${outsideDiameter}`],
-      detail: [`of ${name.toLowerCase()}`],
+      detail: [name],
       anchor: point(
         (outsideDiameter + clamped.clearanceHole) / 4,
         top + Math.min(0.18 * (bottom - top), 0.3 * insert.knurlDiameter),
@@ -98,7 +98,7 @@ function seatNote(input: SectionInput, geometry: SectionGeometry): Note {
     case 'on-insert':
       return {
         id: 'seat',
-        head: ['Lid seats on brass'],
+        head: [`${clamped.sleeve ? 'Spacer' : 'Lid'} seats on brass`],
         detail: ['clamp force stays in metal'],
         anchor: point((clamped.clearanceHole + insert.pilotDiameter) / 4, Math.max(levels.insert.top, 0)),
       };
@@ -122,7 +122,7 @@ function seatNote(input: SectionInput, geometry: SectionGeometry): Note {
     case 'on-plastic':
       return {
         id: 'seat',
-        head: ['Lid seats on plastic'],
+        head: [`${clamped.sleeve ? 'Spacer' : 'Lid'} seats on plastic`],
         detail: ['force pulls at the knurl'],
         anchor: point(
           (Math.max(clamped.clearanceHole, insert.knurlDiameter) +

@@ -99,11 +99,15 @@ function ClampedPart({ id, ids, input, geometry, view }: PartProps) {
           <path fill={`url(#${ids.lid})`} d={fill} />
         </>
       )}
-      <path className={styles.paper} d={tube} />
-      <path fill={`url(#${ids.washer})`} d={tube} />
+      {tube === '' ? null : (
+        <>
+          <path className={styles.paper} d={tube} />
+          <path fill={`url(#${structure ? ids.lid : ids.washer})`} d={tube} />
+        </>
+      )}
       <path className={styles.thin} d={open(breakEdges)} />
       <path className={styles.thick} d={open(edges)} />
-      <path className={styles.thick} d={tube} />
+      {tube === '' ? null : <path className={styles.thick} d={tube} />}
     </>
   );
 }

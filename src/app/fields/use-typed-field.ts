@@ -1,4 +1,4 @@
-import { useReducer, useRef } from 'react';
+import { useReducer, useRef, useState } from 'react';
 import {
   initialTyped,
   type Outcome,
@@ -43,6 +43,13 @@ export function useTypedField<Meant, Refused>(
   // The text under way, ahead of the next rendering: a late answer to an older text is dropped.
   const asked = useRef<string | undefined>(undefined);
   if (written !== state.seen) dispatch({ type: 'given', written, meant });
+  // A repair may leave the outside with the value it had: the text that was objected to gives way to it.
+  const [hadProblem, setHadProblem] = useState(hasProblem);
+  if (hadProblem !== hasProblem) {
+    setHadProblem(hasProblem);
+    const isMended = !hasProblem && state.status === 'settled' && state.last.written !== written;
+    if (isMended) dispatch({ type: 'given', written, meant });
+  }
 
   const answer = (text: string, outcome: Outcome<Meant, Refused>) => {
     if (asked.current !== text) return;

@@ -48,6 +48,14 @@ describe('the demonstration joints', () => {
       expect(drawer.some(({ thread, length_mm }) => thread === 'M3' && length_mm[0] === 3)).toBe(true);
     },
   );
+  test('two of them have several screws with moments, one a spacer', () => {
+    const grouped = DEMOS.filter(({ joint }) => joint.pattern.kind !== 'single');
+    expect(grouped).toHaveLength(2);
+    expect(
+      grouped.every(({ joint }) => Object.values(joint.loads.moment_Nm).some((moment) => moment !== 0)),
+    ).toBe(true);
+    expect(DEMOS.filter(({ joint }) => joint.clamped.sleeve !== undefined)).toHaveLength(1);
+  });
   test('among them are all four seats of the clamped part but the overruled ones', () => {
     expect(DEMOS.some(({ joint }) => joint.gap_mm > 0)).toBe(true);
     expect(DEMOS.some(({ joint }) => joint.insertSide === 'far-side')).toBe(true);

@@ -19,6 +19,20 @@ export function oddSections(): readonly (readonly [name: string, input: SectionI
       'printed lid on plastic',
       section({ seat: 'on-plastic', clamped: { kind: 'printed', clearanceHole: 5.5 } }),
     ],
+    [
+      'printed lid with a wide spacer and a washer',
+      section({
+        screw: { washer },
+        clamped: { kind: 'printed', sleeve: { outsideDiameter: 14.2, name: 'Steel S235' } },
+      }),
+    ],
+    [
+      'countersunk into a spacer',
+      section({
+        screw: { head: { ...head, shape: 'countersunk', diameter: 6.72, height: 1.86 } },
+        clamped: { kind: 'printed', sleeve: { outsideDiameter: 5.4, name: 'Aluminium' } },
+      }),
+    ],
     ['sunk a little', section({ seat: 'on-plastic', insert: { sunk: 0.15 }, hole: { depth: 7.4 } })],
     [
       'sunk',

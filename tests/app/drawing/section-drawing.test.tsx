@@ -91,6 +91,29 @@ describe('SectionDrawing', () => {
     expect(hatched()).toBe(0);
   });
 
+  test('cuts a metal spacer through a printed lid', () => {
+    const sleeve = { outsideDiameter: 5.6, name: 'Steel S235' };
+    const { container } = render(
+      <SectionDrawing input={section({ clamped: { kind: 'printed', sleeve } })} variant="wide" />,
+    );
+    expect(container.querySelectorAll('path[fill$="lid)"]')).toHaveLength(1);
+    expect(screen.getByText('Spacer ⌀ 5.6')).toBeVisible();
+    expect(screen.getByText('Spacer seats on brass')).toBeVisible();
+    expect(screen.getByRole('img').getAttribute('aria-label')).toContain(
+      'in a spacer of 5.6 mm of steel S235',
+    );
+  });
+
+  test.each([
+    [{ pull: true, shear: false }, ['pull']],
+    [{ pull: false, shear: true }, ['across']],
+    [{ pull: true, shear: true }, ['pull', 'across']],
+    [{ pull: false, shear: false }, []],
+  ])('draws an arrow for each load of %o', (loads, names) => {
+    const { container } = render(<SectionDrawing input={section({ loads })} variant="wide" />);
+    expect([...container.querySelectorAll('svg text')].map(({ textContent }) => textContent)).toEqual(names);
+  });
+
   test('notes the skin only when it has a control', () => {
     const { rerender } = render(<SectionDrawing input={section()} variant="wide" />);
     expect(screen.queryByRole('spinbutton')).toBeNull();

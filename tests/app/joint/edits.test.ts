@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { METER_COVER } from '../../../src/app/demos/meter-cover.ts';
 import { MOTOR_PLATE } from '../../../src/app/demos/motor-plate.ts';
+import { PARTS_BOX } from '../../../src/app/demos/parts-box.ts';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
 import { duplicated, freeId, removed } from '../../../src/app/joint/drawer/drawer-edits.ts';
 import { threadEdits } from '../../../src/app/joint/thread-edits.ts';
@@ -13,7 +14,7 @@ const thread = (value: string): Edit => ({ path: 'joint.screw.thread', value });
 
 describe('threadEdits', () => {
   test.each(CATALOGUE.threads.map(({ id }) => id))('of %s leave a joint that the door admits', (id) => {
-    for (const document of [SENSOR_LID, MOTOR_PLATE, METER_COVER]) {
+    for (const document of [SENSOR_LID, MOTOR_PLATE, METER_COVER, PARTS_BOX]) {
       const edited = withEdits(document, [thread(id), ...threadEdits(document, id, CATALOGUE)]);
       expect(admit(edited)).toMatchObject({ kind: 'admitted' });
     }
@@ -22,6 +23,12 @@ describe('threadEdits', () => {
     expect(threadEdits(SENSOR_LID, 'M5', CATALOGUE)).toEqual([
       { path: 'joint.clamped.clearanceHole_mm', value: 5.5 },
     ]);
+  });
+  test('put a spacer round the hole that came along', () => {
+    expect(threadEdits(PARTS_BOX, 'M5', CATALOGUE)).toContainEqual({
+      path: 'joint.clamped.sleeve.outsideDiameter_mm',
+      value: 7.5,
+    });
   });
   test('leave a clearance hole of one’s own alone', () => {
     const own = {

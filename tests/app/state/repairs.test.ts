@@ -51,6 +51,35 @@ describe('repairOf', () => {
     const outcome = repaired([{ path, value }]);
     expect(outcome).toMatchObject({ code, label, after: { kind: 'admitted' } });
   });
+  test.each([
+    [
+      'twist-on-one-point',
+      'Let the load act at the screw',
+      [{ path: 'joint.loads.moment_Nm.z', value: 0.4 }],
+    ],
+    ['twist-on-one-point', 'Let the load act at the screw', [{ path: 'joint.loads.at_mm.y', value: 12 }]],
+    ['tilt-without-arm', 'Turn it about its edge', [{ path: 'joint.loads.moment_Nm.x', value: 0.4 }]],
+    [
+      'screw-beyond-edge',
+      // 20 + 2 · 3.4, up to whole millimetres; the row has no extent along y.
+      'Put the edge at 27',
+      [
+        {
+          path: 'joint.pattern',
+          value: { kind: 'rectangular', columns: 2, rows: 1, spacingX_mm: 40, spacingY_mm: 9 },
+        },
+        { path: 'joint.loads.pivot', value: { kind: 'edge', x_mm: 13, y_mm: 6 } },
+      ],
+    ],
+    [
+      'sleeve-not-wider',
+      'Use ⌀ 5.4',
+      [{ path: 'joint.clamped.sleeve', value: { material: 'steel', outsideDiameter_mm: 3.1 } }],
+    ],
+    ['seat-contradicts-side', 'Let the sizes decide', [{ path: 'joint.seat', value: 'far-side' }]],
+  ])('mends %s: %s', (code, label, edits) => {
+    expect(repaired(edits)).toMatchObject({ code, label, after: { kind: 'admitted' } });
+  });
   test('leaves to the person what only the person can know', () => {
     expect(repaired([{ path: 'drawer.0.length_mm', value: [16] }])).toMatchObject({
       code: 'too-long',
