@@ -142,13 +142,33 @@ const pattern: fc.Arbitrary<JointDocument['joint']['pattern']> = fc.oneof(
   }),
 );
 
+const sleeve = fc.option(
+  fc.record({
+    material: oneOf(CATALOGUE.clampedMaterials.filter(({ kind }) => kind === 'metal').map(({ id }) => id)),
+    outsideDiameter_mm: mostly('sleeveDiameter_mm', 5, 12),
+  }),
+  { nil: undefined, freq: 1 },
+);
+
+type Clamped = JointDocument['joint']['clamped'];
+const withoutAbsentSleeve = ({
+  sleeve: given,
+  ...rest
+}: Omit<Clamped, 'sleeve'> & { sleeve: Clamped['sleeve'] | undefined }): Clamped => ({
+  ...rest,
+  ...(given === undefined ? {} : { sleeve: given }),
+});
+
 const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
   fc.record({
-    clamped: fc.record({
-      material: oneOf(CATALOGUE.clampedMaterials.map(({ id }) => id)),
-      thickness_mm: mostly('clampedThickness_mm', 0.5, 12),
-      clearanceHole_mm: mostly('clearanceHole_mm', thread.nominalDiameter, 2.2 * thread.nominalDiameter),
-    }),
+    clamped: fc
+      .record({
+        material: oneOf(CATALOGUE.clampedMaterials.map(({ id }) => id)),
+        thickness_mm: mostly('clampedThickness_mm', 0.5, 12),
+        clearanceHole_mm: mostly('clearanceHole_mm', thread.nominalDiameter, 2.2 * thread.nominalDiameter),
+        sleeve,
+      })
+      .map(withoutAbsentSleeve),
     gap_mm: fc.oneof(fc.constant(0), within('gap_mm')),
     sunk_mm: fc.oneof(fc.constant(0), within('sunk_mm')),
     insertSide: fc.constantFrom('near-side', 'far-side'),

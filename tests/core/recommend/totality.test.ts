@@ -9,6 +9,7 @@ import type { JointDocument } from '../../../src/storage/document.ts';
 import { openDocument } from '../../../src/storage/open-document.ts';
 import { type ResolvedDocument, resolveDocument } from '../../../src/storage/resolve.ts';
 import { anyDocument } from '../../support/any-document.ts';
+import { notFinite } from '../../support/not-finite.ts';
 
 /** A multiple of the step may stand above the largest torque by the dust of its rounding. */
 const DIAL_DUST = 1 + 2e-9;
@@ -22,14 +23,6 @@ function throughTheDoors(document: JointDocument): ResolvedDocument | undefined 
 }
 
 const anyAdmitted = anyDocument.filter((document) => throughTheDoors(document) !== undefined);
-
-/** Every number anywhere in a value that is none, with where it stands. */
-function notFinite(value: unknown, path = '', seen = new Set<object>()): string[] {
-  if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path} is ${value}`];
-  if (typeof value !== 'object' || value === null || seen.has(value)) return [];
-  seen.add(value);
-  return Object.entries(value).flatMap(([key, part]) => notFinite(part, `${path}.${key}`, seen));
-}
 
 function expectWindowInOrder(torque: TorqueWindow): void {
   expect(torque.least.value).toBeGreaterThanOrEqual(0);

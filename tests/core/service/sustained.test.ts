@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { FailureMode } from '../../../src/core/pull-out/limit.ts';
+import { sustainedCapacity } from '../../../src/core/service/sustained.ts';
+import { given } from '../../support/joints.ts';
+import { expectRelative } from '../../support/published.ts';
+
+const LAW = { m: 0.1, n: 0.5 };
+const CAPACITY = { median: given('F_ks', 900, 'N'), characteristic: given('R_k', 460, 'N') };
+const lasting = (mode: FailureMode, hours: number) => sustainedCapacity(mode, CAPACITY, LAW, hours);
+
+describe('sustainedCapacity', () => {
+  test('is half of 900 and 460 N after 100 h with m 0.1 and n 0.5: 1 + 0.1 · √100 (hand calculation)', () => {
+    const { median, characteristic } = lasting('knurl-shear', 100);
+    expectRelative(median.value, 450);
+    expectRelative(characteristic.value, 230);
+  });
+  test.each<FailureMode>(['knurl-shear', 'wall-plug', 'boss-tear', 'boss-split', 'shoulder-punch'])(
+    'of %s falls with time',
+    (mode) => {
+      expect(lasting(mode, 25).median.value).toBeLessThan(900);
+      expect(lasting(mode, 2500).median.value).toBeLessThan(lasting(mode, 25).median.value);
+    },
+  );
+  test.each<FailureMode>(['screw-yield', 'insert-thread', 'head-bearing', 'shoulder-yield'])(
+    'of %s does not: metal, or plastic with its long-term value',
+    (mode) => {
+      expect(lasting(mode, 7300)).toBe(CAPACITY);
+    },
+  );
+  test('is that of the short load at once, and comes to it without a step', () => {
+    expect(lasting('knurl-shear', 0)).toBe(CAPACITY);
+    expectRelative(lasting('knurl-shear', 1e-12).median.value, 900, 2e-7);
+  });
+  test('keeps the ratio of characteristic value and median', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-3, max: 438_000, noNaN: true }), (hours) => {
+        const { median, characteristic } = lasting('boss-tear', hours);
+        expectRelative(characteristic.value / median.value, 460 / 900);
+      }),
+    );
+  });
+  test('keeps what it came from', () => {
+    expect(lasting('boss-tear', 100).characteristic).toMatchObject({
+      symbol: 'R_t',
+      unit: 'N',
+      entries: [{ symbol: 'R', from: { value: 460 } }, { symbol: 'c', value: 2 }, { symbol: 't' }],
+    });
+  });
+});
