@@ -20,8 +20,6 @@ const WillItHold = lazy(() =>
 
 const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
 
-const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
-
 /** The body of the sheet: the joint, what is given, the questions in their order, the foot. */
 export function Sheet() {
   const { shown } = useFindings();
@@ -80,13 +78,6 @@ function Questions({ shown }: { readonly shown: Shown }) {
         <StaleFrame of="answers">
           <Suspense fallback={<section id="hold" aria-busy="true" />}>
             <WillItHold joint={joint} shown={shown} />
-          </Suspense>
-        </StaleFrame>
-      </PanelBoundary>
-      <PanelBoundary name="The chances">
-        <StaleFrame of="answers">
-          <Suspense fallback={null}>
-            <HowSure joint={joint} insert={shown.insert} assessment={assessment} />
           </Suspense>
         </StaleFrame>
       </PanelBoundary>
