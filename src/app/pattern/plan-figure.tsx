@@ -2,7 +2,7 @@ import { type Point, point } from '../drawing/points.ts';
 import { openPath } from '../drawing/svg-path.ts';
 import styles from './pattern.module.css';
 import { type PlanArrow, planArrows } from './plan-arrows.ts';
-import type { PlanInput } from './plan-input.ts';
+import type { PlanInput, PlanScrew } from './plan-input.ts';
 import { boxRound, PLAN_LINE, PLAN_TEXT, placeLabels } from './plan-labels.ts';
 import { axesOf, edgesOf, middleOf, pointsAlong } from './plan-lines.ts';
 import { type PlanVariant, type PlanView, planView } from './plan-view.ts';
@@ -119,19 +119,22 @@ function Labels({ input, view, arrows }: PartProps & { readonly arrows: readonly
     ...axesOf(input, view).names.map(({ at }) => boxRound(at, NAME_ROOM)),
     boxRound(view.place(input.centroid), CROSS),
   ];
+  const ofScrew = (screw: PlanScrew) => ({
+    id: `screw ${screw.number}`,
+    lines: screwLines(screw),
+    at: view.place(screw),
+    reach: view.screwRadius,
+  });
+  const isWorst = ({ hasMostPull, hasMostShear }: PlanScrew) => hasMostPull || hasMostShear;
   const wanted = [
+    ...input.screws.filter(isWorst).map(ofScrew),
     ...arrows.map(({ id, tip }) => ({
       id,
       lines: [arrowWords(id, input)],
       at: tip,
       reach: ARROW_ROOM + 3,
     })),
-    ...input.screws.map((screw) => ({
-      id: `screw ${screw.number}`,
-      lines: screwLines(screw),
-      at: view.place(screw),
-      reach: view.screwRadius,
-    })),
+    ...input.screws.filter((screw) => !isWorst(screw)).map(ofScrew),
     ...down.map((line) => ({
       id: `down ${line.map(({ x, y }) => `${x} ${y}`).join(' ')}`,
       lines: ['stays down'],

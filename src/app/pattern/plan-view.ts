@@ -22,8 +22,8 @@ interface Sheet {
 }
 
 export const PLAN_SHEETS: Readonly<Record<PlanVariant, Sheet>> = {
-  wide: { width: 540, mostHeight: 430, beside: 74, above: 54 },
-  narrow: { width: 358, mostHeight: 380, beside: 62, above: 54 },
+  wide: { width: 540, mostHeight: 440, beside: 74, above: 62 },
+  narrow: { width: 358, mostHeight: 390, beside: 62, above: 62 },
 };
 
 /** A screw is never drawn smaller than its number needs, px. */
