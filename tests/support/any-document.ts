@@ -52,7 +52,7 @@ const insertFor = (thread: string, diameter: number): fc.Arbitrary<InsertRecord>
     });
   return fc
     .record({
-      values: fc.oneof({ weight: 5, arbitrary: fitting }, { weight: 1, arbitrary: freely }),
+      values: fc.oneof({ weight: 15, arbitrary: fitting }, { weight: 1, arbitrary: freely }),
       count: fc.option(whole('count'), { nil: undefined }),
     })
     .map(({ values: { knurl, pilot, length, knurled }, count }) => ({
@@ -102,21 +102,34 @@ const host: Parts<'host'> = fc
     ...(boss === undefined ? {} : { bossDiameter_mm: boss }),
   }));
 
+const withWasher = new Set(CATALOGUE.washers.map(({ thread }) => thread));
+
 const screw = (thread: Thread): Parts<'screw'> =>
+  oneOf(CATALOGUE.heads.filter((row) => row.thread === thread.id)).chain(({ standard, shape }) =>
+    fc
+      .record({
+        head: fc.constant(standard),
+        propertyClass: oneOf(CATALOGUE.propertyClasses.map(({ id }) => id)),
+        friction: oneOf(CATALOGUE.frictionConditions.map(({ id }) => id)),
+        washer:
+          withWasher.has(thread.id) && shape !== 'countersunk'
+            ? fc.constantFrom<('none' | 'plain')[]>('none', 'plain')
+            : fc.constant('none' as const),
+        threadLocking: fc.constantFrom<('none' | 'fluid')[]>('none', 'fluid'),
+        length: fc.option(within('screwLength_mm'), { nil: undefined }),
+      })
+      .map(({ length, ...rest }) => ({
+        thread: thread.id,
+        ...rest,
+        ...(length === undefined ? {} : { length_mm: length }),
+      })),
+  );
+
+/** None, or one that can be told. */
+const load = (name: 'pull_N' | 'shear_N', usual: number) =>
   fc
-    .record({
-      head: oneOf(CATALOGUE.heads.filter((row) => row.thread === thread.id).map((row) => row.standard)),
-      propertyClass: oneOf(CATALOGUE.propertyClasses.map(({ id }) => id)),
-      friction: oneOf(CATALOGUE.frictionConditions.map(({ id }) => id)),
-      washer: fc.constantFrom('none', 'plain'),
-      threadLocking: fc.constantFrom('none', 'fluid'),
-      length: fc.option(within('screwLength_mm'), { nil: undefined }),
-    })
-    .map(({ length, ...rest }) => ({
-      thread: thread.id,
-      ...rest,
-      ...(length === undefined ? {} : { length_mm: length }),
-    }));
+    .oneof(fc.constant(0), mostly(name, LEAST_LOAD_N, usual))
+    .map((value) => (value < LEAST_LOAD_N ? 0 : value));
 
 const place = fc.oneof(fc.constant(0), mostly('place_mm', -60, 60));
 const moment = fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, mostly('moment_Nm', -2, 2));
@@ -165,14 +178,21 @@ const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
       .record({
         material: oneOf(CATALOGUE.clampedMaterials.map(({ id }) => id)),
         thickness_mm: mostly('clampedThickness_mm', 0.5, 12),
-        clearanceHole_mm: mostly('clearanceHole_mm', thread.nominalDiameter, 2.2 * thread.nominalDiameter),
+        clearanceHole_mm: mostly(
+          'clearanceHole_mm',
+          1.01 * thread.nominalDiameter,
+          1.7 * thread.nominalDiameter,
+        ),
         sleeve,
       })
       .map(withoutAbsentSleeve),
     gap_mm: fc.oneof(fc.constant(0), within('gap_mm')),
     sunk_mm: fc.oneof(fc.constant(0), within('sunk_mm')),
     insertSide: fc.constantFrom('near-side', 'far-side'),
-    seat: fc.constantFrom('from-geometry', 'on-insert', 'on-plastic', 'over-gap', 'far-side'),
+    seat: fc.oneof(
+      { weight: 2, arbitrary: fc.constant('from-geometry' as const) },
+      fc.constantFrom<JointDocument['joint']['seat'][]>('on-insert', 'on-plastic', 'over-gap', 'far-side'),
+    ),
     host,
     setting: fc.constantFrom('heat-set', 'cold-pressed', 'hammered'),
     holes: fc.record({
@@ -183,14 +203,18 @@ const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
     screw: screw(thread),
     pattern,
     loads: fc.record({
-      pull_N: fc.oneof(fc.constant(0), mostly('pull_N', LEAST_LOAD_N, 300)),
-      shear_N: fc.oneof(fc.constant(0), mostly('shear_N', LEAST_LOAD_N, 100)),
-      shearAcross_N: fc.oneof(fc.constant(0), mostly('shear_N', LEAST_LOAD_N, 100)),
+      pull_N: load('pull_N', 300),
+      shear_N: load('shear_N', 100),
+      shearAcross_N: load('shear_N', 100),
       at_mm: fc.record({ x: place, y: place, z: place }),
       moment_Nm: fc.record({ x: moment, y: moment, z: moment }),
       pivot: fc.oneof(
         fc.constant({ kind: 'centroid' as const }),
-        fc.record({ kind: fc.constant('edge' as const), x_mm: within('edge_mm'), y_mm: within('edge_mm') }),
+        fc.record({
+          kind: fc.constant('edge' as const),
+          x_mm: mostly('edge_mm', 200, 900),
+          y_mm: mostly('edge_mm', 200, 900),
+        }),
       ),
       retightenings: fc.integer({ min: LIMITS.retightenings.least, max: LIMITS.retightenings.greatest }),
       vibration: fc.constantFrom('none', 'present'),
