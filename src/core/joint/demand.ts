@@ -1,7 +1,13 @@
 import type { Situation } from '../pull-out/situation.ts';
-import { frictionDiameterOf } from '../screws/head-bearing.ts';
+import { frictionDiameter } from '../screws/head-bearing.ts';
 import type { FrictionRange } from '../screws/screw.ts';
-import { headTorquePerForce, threadTorquePerForce } from '../torque/tightening-torque.ts';
+import type { Derived } from '../sources/derived.ts';
+import {
+  headTorquePerForce,
+  threadShareOfTorque,
+  threadTorquePerForce,
+  torqueForEachNewton,
+} from '../torque/tightening-torque.ts';
 import type { Joint } from './joint.ts';
 
 /** How the torque on the screw turns into clamp force and into torque on the insert, at the ends of friction. */
@@ -15,6 +21,12 @@ export interface TorqueToForce {
   readonly threadFriction: FrictionRange;
   readonly headFriction: FrictionRange;
   readonly bearingDiameter: number;
+  /** The first three with their ways. */
+  readonly ways: {
+    readonly slippery: Derived;
+    readonly sticky: Derived;
+    readonly threadShare: Derived;
+  };
 }
 
 /**
@@ -32,7 +44,9 @@ export function torqueToForce(
   const { friction, thread, washer } = joint.screw;
   const metal = washer !== undefined || situation.clamped.contact.kind === 'metal';
   const headFriction = metal ? friction.headOnMetal : friction.headOnPlastic;
-  const bearingDiameter = frictionDiameterOf(situation.bearingFace);
+  const bearing = frictionDiameter(situation.bearingFace);
+  const bearingDiameter = bearing.value;
+  const face = { thread, bearingDiameter, bearing };
   const inThread = (coefficient: number) => threadTorquePerForce(thread, coefficient);
   const underHead = (coefficient: number) => headTorquePerForce(bearingDiameter, coefficient);
   const { low, high } = friction.thread;
@@ -43,6 +57,19 @@ export function torqueToForce(
     threadFriction: friction.thread,
     headFriction,
     bearingDiameter,
+    ways: {
+      slippery: torqueForEachNewton('k_low', {
+        ...face,
+        threadFriction: low,
+        headFriction: headFriction.low,
+      }),
+      sticky: torqueForEachNewton('k_high', {
+        ...face,
+        threadFriction: high,
+        headFriction: headFriction.high,
+      }),
+      threadShare: threadShareOfTorque({ ...face, threadFriction: high, headFriction: headFriction.low }),
+    },
   };
 }
 

@@ -29,11 +29,7 @@ export function greatestClampForce(torque: Derived, joint: Joint, conversion: To
     value: (torque.value * (1 + joint.tool.deviation)) / conversion.slippery,
     unit: 'N',
     formula: 'T · (1 + δ)/k_low',
-    entries: [
-      asSetting(torque),
-      entry('δ', joint.tool.deviation, '-'),
-      entry('k_low', conversion.slippery, 'mm'),
-    ],
+    entries: [asSetting(torque), entry('δ', joint.tool.deviation, '-'), entryFrom(conversion.ways.slippery)],
     source: 'vdi-2230',
     standing: 'published',
   };
@@ -66,7 +62,7 @@ export function leastClampForce(
       entryFrom(left),
       asSetting(torque),
       entry('δ', joint.tool.deviation, '-'),
-      entry('k_high', conversion.sticky, 'mm'),
+      entryFrom(conversion.ways.sticky),
     ],
     source: 'vdi-2230',
     standing: 'estimate',
@@ -123,7 +119,7 @@ export function demandOn(
         unit: 'N·mm',
         formula: 'a · T · (1 + δ)',
         entries: [
-          entry('a', conversion.threadShare, '-'),
+          entryFrom(conversion.ways.threadShare),
           asSetting(torque),
           entry('δ', joint.tool.deviation, '-'),
         ],

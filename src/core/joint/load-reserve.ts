@@ -88,7 +88,7 @@ export function loadReserve(
       entry('P', joint.loads.pull, 'N'),
       ...(limiting.path === 'clamp' ? [entry('k', conversion.slippery / (1 + deviation), 'mm')] : []),
       ...(limiting.path === 'torque'
-        ? [entry('a', conversion.threadShare, '-'), entry('δ', deviation, '-')]
+        ? [entryFrom(conversion.ways.threadShare), entry('δ', deviation, '-')]
         : []),
       ...(limiting.path === 'pull' ? [] : [entryFrom(least)]),
     ],

@@ -27,6 +27,40 @@ export const stressDiameterOf = (thread: Thread): number =>
     : thread.nominalDiameter - UNIFIED_STRESS_DIAMETER_PITCHES * thread.pitch;
 
 /**
+ * Diameter of the circle that has the stress area.
+ *
+ *     d0 = (d2 + d3)/2          metric
+ *     d0 = d − 0.9743 · P       unified
+ *
+ * @param thread - nominal diameter d [mm] and pitch P [mm], 0 < P ≤ d/2
+ * @returns d0 [mm]
+ * @source iso-898-1 nominal stress area
+ * @source asme-b1.1 tensile stress area
+ * @example M8 × 1.25 gives 6.83 mm
+ */
+export function stressDiameter(thread: Thread): Derived {
+  const common = {
+    symbol: 'd_0',
+    value: stressDiameterOf(thread),
+    unit: 'mm',
+    standing: 'published',
+  } as const;
+  return thread.system === 'metric'
+    ? {
+        ...common,
+        formula: '(d_2 + d_3)/2',
+        entries: [entryFrom(pitchDiameter(thread)), entryFrom(externalMinorDiameter(thread))],
+        source: 'iso-898-1',
+      }
+    : {
+        ...common,
+        formula: 'd − 0.9743 · P',
+        entries: [entry('d', thread.nominalDiameter, 'mm'), entry('P', thread.pitch, 'mm')],
+        source: 'asme-b1.1',
+      };
+}
+
+/**
  * Stress area as a plain number.
  * @param thread - nominal diameter d [mm] and pitch P [mm], 0 < P ≤ d/2
  * @returns As [mm²]

@@ -81,7 +81,7 @@ function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
           unit: 'N·mm',
           formula: id === 'assembly' ? 'a · T · (1 + δ)' : '0, only tightening turns it',
           entries: [
-            entry('a', conversion.threadShare, '-'),
+            entryFrom(conversion.ways.threadShare),
             asSetting(torque),
             entry('δ', joint.tool.deviation, '-'),
           ],
@@ -90,13 +90,16 @@ function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
       }
     }
   };
-  const rows = moment.actives.map((active) => {
-    const capacity = sustainedCapacity(active.mode, active.capacity, law, duration);
+  // Key by key: spreads of every row cost a seventh of all sensitivities.
+  const rows = moment.actives.map((active): Limit => {
+    const { mode, path } = active;
+    const capacity = sustainedCapacity(mode, active.capacity, law, duration);
     const demand = demandOn(active);
-    const factor = demand.value > 0 ? capacity.characteristic.value / demand.value : undefined;
-    return { ...active, capacity, demand, ...(factor === undefined ? {} : { factor }) };
+    if (!(demand.value > 0)) return { mode, path, capacity, demand, governs: false };
+    const factor = capacity.characteristic.value / demand.value;
+    return { mode, path, capacity, demand, factor, governs: false };
   });
   const smallest = Math.min(...rows.flatMap(({ factor }) => factor ?? []));
   const governing = rows.findIndex(({ factor }) => factor === smallest);
-  return rows.map((row, index) => ({ ...row, governs: index === governing }));
+  return rows.map((row, index) => (index === governing ? { ...row, governs: true } : row));
 }

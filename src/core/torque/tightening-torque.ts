@@ -14,6 +14,8 @@ export interface ScrewFriction {
   readonly headFriction: number;
   /** DKm, mm: diameter at which the friction under the head acts. */
   readonly bearingDiameter: number;
+  /** The same with its way, where it was computed. */
+  readonly bearing?: Derived;
 }
 
 /**
@@ -105,10 +107,51 @@ export function clampForce(tightening: ScrewFriction & { readonly torque: number
   };
 }
 
+/**
+ * Torque for each newton of clamp force.
+ *
+ *     k = P/(2π) + μG · d2/(2 · cos 30°) + μK · DKm/2
+ *
+ * @param symbol - k_low or k_high, by the end of friction
+ * @param friction - thread, μG, μK [-], DKm [mm]
+ * @returns k [mm]
+ * @source vdi-2230 tightening torque
+ */
+export const torqueForEachNewton = (symbol: string, friction: ScrewFriction): Derived => ({
+  symbol,
+  value: torquePerForce(friction),
+  unit: 'mm',
+  formula: 'P/(2π) + μ_G · d_2/(2 · cos 30°) + μ_K · D_Km/2',
+  entries: frictionEntries(friction),
+  source: 'vdi-2230',
+  standing: 'published',
+});
+
+/**
+ * Share of the tightening torque that the thread passes on to the insert.
+ *
+ *     a = [P/(2π) + μG · d2/(2 · cos 30°)]/[P/(2π) + μG · d2/(2 · cos 30°) + μK · DKm/2]
+ *
+ * @param friction - thread, μG, μK [-], DKm [mm]
+ * @returns a [-]
+ * @source vdi-2230 tightening torque
+ */
+export const threadShareOfTorque = (friction: ScrewFriction): Derived => ({
+  symbol: 'a',
+  value: threadTorquePerForce(friction.thread, friction.threadFriction) / torquePerForce(friction),
+  unit: '-',
+  formula: '(P/(2π) + μ_G · d_2/(2 · cos 30°))/(P/(2π) + μ_G · d_2/(2 · cos 30°) + μ_K · D_Km/2)',
+  entries: frictionEntries(friction),
+  source: 'vdi-2230',
+  standing: 'published',
+});
+
 const frictionEntries = (friction: ScrewFriction): Derived['entries'] => [
   entry('P', friction.thread.pitch, 'mm'),
   entryFrom(pitchDiameter(friction.thread)),
   entry('μ_G', friction.threadFriction, '-'),
   entry('μ_K', friction.headFriction, '-'),
-  entry('D_Km', friction.bearingDiameter, 'mm'),
+  friction.bearing === undefined
+    ? entry('D_Km', friction.bearingDiameter, 'mm')
+    : entryFrom(friction.bearing),
 ];

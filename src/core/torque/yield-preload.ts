@@ -1,4 +1,4 @@
-import { stressAreaOf, stressDiameterOf, tensileStressArea } from '../screws/stress-area.ts';
+import { stressAreaOf, stressDiameter, stressDiameterOf, tensileStressArea } from '../screws/stress-area.ts';
 import type { Thread } from '../screws/thread.ts';
 import { pitchDiameter, pitchDiameterOf } from '../screws/thread-geometry.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
@@ -67,7 +67,7 @@ export function yieldPreload(screw: TightenedScrew): Derived {
       entryFrom(tensileStressArea(screw.thread)),
       entry('R_p', screw.yieldStrength, 'MPa'),
       entryFrom(pitchDiameter(screw.thread)),
-      entry('d_0', stressDiameterOf(screw.thread), 'mm'),
+      entryFrom(stressDiameter(screw.thread)),
       entry('P', screw.thread.pitch, 'mm'),
       entry('μ_G', screw.threadFriction, '-'),
     ],

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { slipFriction, torqueToForce } from '../../../src/core/joint/demand.ts';
+import type { Derived } from '../../../src/core/sources/derived.ts';
 import { answerableJoint, type Changes, situationWith } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
@@ -15,6 +16,18 @@ describe('torqueToForce', () => {
     // Thread sticky, head slippery: 0.450264/(0.450264 + 0.21175)
     expectRelative(found.threadShare, 0.680145, 1e-5);
     expectRelative(found.bearingDiameter, 4.235);
+  });
+  test('carries the way of each, with the friction of its end (vdi-2230, hand calculation)', () => {
+    const { slippery, sticky, threadShare } = conversionOf({}).ways;
+    const frictions = ({ entries }: Derived) =>
+      entries.filter(({ symbol }) => symbol.startsWith('μ')).map(({ value }) => value);
+    expectRelative(slippery.value, 0.079577 + 0.1 * 1.544527 + 0.1 * 2.1175, 1e-5);
+    expect(frictions(slippery)).toEqual([0.1, 0.1]);
+    expectRelative(sticky.value, 0.079577 + 0.24 * 1.544527 + 0.24 * 2.1175, 1e-5);
+    expect(frictions(sticky)).toEqual([0.24, 0.24]);
+    expectRelative(threadShare.value, 0.680145, 1e-5);
+    expect(frictions(threadShare)).toEqual([0.24, 0.1]);
+    expect(slippery.entries.at(-1)?.from).toMatchObject({ symbol: 'D_Km', formula: '(d_w + d_h)/2' });
   });
   test('is stickier under a head on plastic, unless a washer lies between', () => {
     const plastic = conversionOf({ clamped: { material: 'petg' } });

@@ -20,6 +20,11 @@ const CONVERSION: TorqueToForce = {
   threadFriction: { low: 0.1, high: 0.24 },
   headFriction: { low: 0.1, high: 0.24 },
   bearingDiameter: 4.2,
+  ways: {
+    slippery: given('k_low', 0.43, 'mm'),
+    sticky: given('k_high', 0.91, 'mm'),
+    threadShare: given('a', 0.67, '-'),
+  },
 };
 const JOINT = givenJoint({ loads: { pull_N: 70, shear_N: 13 }, factors: { limits: 1.2, closed: 1.5 } });
 const UNLOADED = givenJoint({ loads: { pull_N: 0, shear_N: 0 } });

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { stressAreaOf, stressDiameterOf, tensileStressArea } from '../../../src/core/screws/stress-area.ts';
+import {
+  stressAreaOf,
+  stressDiameter,
+  stressDiameterOf,
+  tensileStressArea,
+} from '../../../src/core/screws/stress-area.ts';
 import { threadOf, unifiedThread } from '../../fixtures/iso-965/threads.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
@@ -84,5 +89,17 @@ describe('tensileStressArea', () => {
     expect(area).toMatchObject({ formula: 'π/4 · (d − 0.9743 · P)²', source: 'asme-b1.1' });
     expect(area.entries.map(({ symbol }) => symbol)).toEqual(['d', 'P']);
     expectPublished(area.value / 25.4 ** 2, '0.0318');
+  });
+});
+
+describe('stressDiameter', () => {
+  test('of M8 × 1.25 is that of the circle of 36.61 mm² (published area)', () => {
+    const diameter = stressDiameter(threadOf(8, 1.25));
+    expectPublished((Math.PI / 4) * diameter.value ** 2, '36.61');
+    expect(diameter).toMatchObject({ symbol: 'd_0', formula: '(d_2 + d_3)/2', source: 'iso-898-1' });
+  });
+  test('of a unified thread takes 0.9743 pitches off', () => {
+    // 6.35 − 0.9743 · 1.27
+    expectRelative(stressDiameter(unifiedThread(0.25, 20)).value, 5.112639, 1e-7);
   });
 });
