@@ -16,6 +16,18 @@ interface Report {
   readonly torque: { readonly least_Nm: number; readonly dial_Nm: number; readonly most_Nm: number };
   readonly limits: readonly { readonly governs: boolean }[];
   readonly ranking: readonly { readonly insert: string }[];
+  readonly hold: {
+    readonly torque_Nm: number;
+    readonly worst: { readonly state: string; readonly by: string; readonly margin: number };
+    readonly states: readonly {
+      readonly state: string;
+      readonly by: string;
+      readonly margin: number;
+      readonly margins: readonly { readonly margin: number | null; readonly governs: boolean }[];
+    }[];
+    readonly sensitivities: readonly { readonly gain: number }[];
+    readonly remedies: readonly { readonly sentence: string; readonly margin: number }[];
+  };
 }
 const reported = (text: string): Report => JSON.parse(text) as Report;
 
@@ -24,6 +36,9 @@ const changed = (change: (document: Record<string, unknown>) => void): string =>
   change(document);
   return JSON.stringify(document);
 };
+
+const loadsOf = (document: Record<string, unknown>): object =>
+  (document['joint'] as { readonly loads: object }).loads;
 
 describe('npm run assess', () => {
   test('prints the assessment of the example as JSON, units in the keys', () => {
@@ -46,6 +61,39 @@ describe('npm run assess', () => {
     expect(report.limits.filter((limit) => limit.governs)).toHaveLength(1);
     expect(report.ranking.map((row) => row.insert)).toContain('wide');
     expect(run.stdout).not.toMatch(/null_|NaN|Infinity|undefined/);
+  });
+  test('says whether it holds through its life, and what moves that', () => {
+    const report = reported(assess([example]).stdout);
+    const { hold } = report;
+    expect(hold).toMatchObject({ verdict: 'holds', dialled: true, remedies: [] });
+    expect(hold.torque_Nm).toBe(report.torque.dial_Nm);
+    expect(hold.states.map(({ state }) => state)).toEqual(['assembly', 'in-service', 'after']);
+    for (const { margin, margins } of hold.states) {
+      expect(margin).toBe(Math.min(...margins.flatMap((one) => one.margin ?? [])));
+      expect(margins.filter(({ governs }) => governs).map((one) => one.margin)).toEqual([margin]);
+    }
+    expect(hold.worst.margin).toBe(Math.min(...hold.states.map(({ margin }) => margin)));
+    const gains = hold.sensitivities.map(({ gain }) => gain);
+    expect(gains.length).toBeGreaterThan(1);
+    expect(gains).toEqual(gains.toSorted((one, other) => other - one));
+  });
+  test('of a joint without a setting says so, and what lets it hold', () => {
+    const run = assess(
+      ['-'],
+      changed((document) =>
+        Object.assign(document['joint'] as object, {
+          gap_mm: 1.4,
+          loads: { ...loadsOf(document), pull_N: 210 },
+        }),
+      ),
+    );
+    const { hold } = reported(run.stdout);
+    expect(hold).toMatchObject({ verdict: 'fails', dialled: false });
+    expect(hold.remedies.length).toBeGreaterThan(0);
+    for (const remedy of hold.remedies) {
+      expect(remedy.margin).toBeGreaterThanOrEqual(1 - 1e-6);
+      expect(remedy.sentence).toMatch(/: holds .*, dialled at .*\./);
+    }
   });
   test('reads standard input for "-"', () => {
     const run = assess(

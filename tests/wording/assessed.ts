@@ -69,9 +69,13 @@ export function holds() {
   });
 }
 
-/** All computed numbers of an assessment, wherever they stand in it. */
-export function derivedIn(value: unknown): readonly Derived[] {
-  if (typeof value !== 'object' || value === null) return [];
+/** All computed numbers of a finding, wherever they stand in it, each once. */
+export function derivedIn(value: unknown, seen = new Set<object>()): readonly Derived[] {
+  if (typeof value !== 'object' || value === null || seen.has(value)) return [];
+  seen.add(value);
   const own = 'formula' in value && 'entries' in value;
-  return [...(own ? [value as Derived] : []), ...Object.values(value).flatMap(derivedIn)];
+  return [
+    ...(own ? [value as Derived] : []),
+    ...Object.values(value).flatMap((inner) => derivedIn(inner, seen)),
+  ];
 }

@@ -1,0 +1,68 @@
+// @vitest-environment jsdom
+import { render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, test, vi } from 'vitest';
+import HoldCharts from '../../../src/app/charts/hold-charts.tsx';
+import { distinctCurves } from '../../../src/app/charts/preload-names.ts';
+import { temperatureTicks } from '../../../src/app/charts/temperature-ticks.ts';
+import { preloadCurves } from '../../../src/core/service/curves.ts';
+import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
+
+const curvesOf = (changes: Changes) => preloadCurves(answerableJoint(changes), theInsert());
+const WARM: Changes = { gap_mm: 1.1, loads: { serviceTemperature_degC: 44 } };
+
+describe('distinctCurves', () => {
+  test('are one with both names where no plastic creeps', () => {
+    const named = distinctCurves(curvesOf({ loads: { serviceTemperature_degC: 44 } }));
+    expect(named.map(({ name, isWarm }) => [name, isWarm])).toEqual([['23\u00a0°C and 44\u00a0°C', true]]);
+  });
+  test('are two where the warm one loses more, on a scale of powers of ten', () => {
+    const named = distinctCurves(curvesOf(WARM));
+    expect(named.map(({ name }) => name)).toEqual(['23\u00a0°C', '44\u00a0°C']);
+    const [cool, warm] = named.map(({ points }) => points.at(-1));
+    expect(cool?.decade).toBe(5);
+    expect(warm?.left).toBeLessThan(cool?.left ?? 0);
+  });
+  test('rise again at a re-tightening', () => {
+    const [curve] = distinctCurves(curvesOf({ ...WARM, loads: { ...WARM.loads, retightenings: 2 } }));
+    const lefts = curve?.points.map(({ left }) => left) ?? [];
+    const rises = lefts.filter((left, index) => left > (lefts[index - 1] ?? 1));
+    expect(rises).toHaveLength(2);
+    for (const left of rises) expect(left).toBe(1);
+  });
+});
+
+describe('temperatureTicks', () => {
+  test.each([
+    [40, 70, 20, 80],
+    [-15, 50, -20, 60],
+    [31, 127, 20, 140],
+  ])('from room or the service of %i °C to beyond the stop at %i °C', (service, stop, first, last) => {
+    const ticks = temperatureTicks(service, stop);
+    expect([ticks[0], ticks.at(-1)]).toEqual([first, last]);
+    expect(ticks.length).toBeLessThan(11);
+  });
+});
+
+describe('HoldCharts', () => {
+  test('say the same as tables', async () => {
+    render(<HoldCharts joint={answerableJoint(WARM)} insert={theInsert()} />);
+    await userEvent.click(screen.getByText('The curves as tables'));
+    const preload = screen.getByRole('table', { name: 'Clamp force left over time' });
+    expect(
+      within(preload)
+        .getAllByRole('columnheader')
+        .map(({ textContent }) => textContent),
+    ).toEqual(['After, h', 'at 23\u00a0°C', 'at 44\u00a0°C']);
+    const strength = screen.getByRole('table', { name: 'Strength left over temperature' });
+    expect(within(strength).getAllByRole('row')[1]).toHaveTextContent('23100 %');
+  });
+  test('mark the service temperature and where the program stops', () => {
+    render(<HoldCharts joint={answerableJoint(WARM)} insert={theInsert()} />);
+    expect(screen.getByText(/^service 44/)).toBeInTheDocument();
+    expect(screen.getByText(/^stop above 70/)).toBeInTheDocument();
+    expect(screen.getByText('1 year')).toBeInTheDocument();
+  });
+});
