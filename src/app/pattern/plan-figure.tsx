@@ -124,6 +124,7 @@ function Labels({ input, view, arrows }: PartProps & { readonly arrows: readonly
     lines: screwLines(screw),
     at: view.place(screw),
     reach: view.screwRadius,
+    mayStray: false,
   });
   const isWorst = ({ hasMostPull, hasMostShear }: PlanScrew) => hasMostPull || hasMostShear;
   const wanted = [
@@ -133,6 +134,7 @@ function Labels({ input, view, arrows }: PartProps & { readonly arrows: readonly
       lines: [arrowWords(id, input)],
       at: tip,
       reach: ARROW_ROOM + 3,
+      mayStray: true,
     })),
     ...input.screws.filter((screw) => !isWorst(screw)).map(ofScrew),
     ...down.map((line) => ({
@@ -140,6 +142,7 @@ function Labels({ input, view, arrows }: PartProps & { readonly arrows: readonly
       lines: ['stays down'],
       at: middleOf(line),
       reach: LINE_ROOM,
+      mayStray: false,
     })),
   ];
   return placeLabels(wanted, taken, view).map(({ id, lines, left, top }) => (

@@ -14,6 +14,8 @@ export interface WantedLabel {
   readonly at: Point;
   /** How far from the point its thing reaches. */
   readonly reach: number;
+  /** Whether it may stand farther off: not where it could be taken for that of another thing. */
+  readonly mayStray: boolean;
 }
 
 export interface PlanLabel {
@@ -79,7 +81,8 @@ export function placeLabels(
 ): readonly PlanLabel[] {
   const boxes = [...taken];
   return wanted.flatMap((label) => {
-    const candidates = FARTHER.flatMap((farther) => SIDES.map((side) => boxBeside(label, side, farther)));
+    const distances = label.mayStray ? FARTHER : FARTHER.slice(0, 1);
+    const candidates = distances.flatMap((farther) => SIDES.map((side) => boxBeside(label, side, farther)));
     const box = candidates.find(
       (candidate) =>
         candidate.left >= 0 &&

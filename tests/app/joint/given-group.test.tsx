@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { MOTOR_PLATE } from '../../../src/app/demos/motor-plate.ts';
 import { PARTS_BOX } from '../../../src/app/demos/parts-box.ts';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
@@ -12,6 +12,9 @@ import { GivenPattern } from '../../../src/app/joint/given/given-pattern.tsx';
 import { useSheet } from '../../../src/app/state/sheet-context.ts';
 import { FindingsProvider, SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
 import type { JointDocument } from '../../../src/storage/document.ts';
+
+// Typing key by key is slow on a busy computer.
+vi.setConfig({ testTimeout: 60_000 });
 
 function Undo() {
   const { undo } = useSheet();

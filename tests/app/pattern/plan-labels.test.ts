@@ -7,6 +7,7 @@ const label = (id: string, x: number, y: number): WantedLabel => ({
   lines: ['pull 51.5', 'shear 8.2'],
   at: { x, y },
   reach: 9,
+  mayStray: false,
 });
 
 describe('placeLabels', () => {
@@ -22,6 +23,13 @@ describe('placeLabels', () => {
     const taken = [{ left: 124, right: 190, top: 70, bottom: 110 }];
     const [placed] = placeLabels([label('a', 110, 90)], taken, SHEET);
     expect(placed?.left).toBeLessThan(110);
+  });
+  test('lets only what cannot be mistaken stand farther off', () => {
+    // All round the point is taken, as far as a label at its side reaches.
+    const ring = [{ left: 75, right: 145, top: 55, bottom: 115 }];
+    expect(placeLabels([label('a', 110, 90)], ring, SHEET)).toEqual([]);
+    const [strayed] = placeLabels([{ ...label('a', 110, 90), mayStray: true }], ring, SHEET);
+    expect(strayed?.top).toBeGreaterThanOrEqual(115);
   });
   test('leaves out a label that finds no place', () => {
     const full = [{ left: 0, right: SHEET.width, top: 0, bottom: SHEET.height }];
