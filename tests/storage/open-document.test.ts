@@ -83,6 +83,34 @@ describe('openDocument', () => {
     expectRefused(['joint', 'host', 'wall', 'kind'], 'thick', { code: 'not-a-choice' });
   });
   test.each([
+    [['joint', 'host', 'wall', 'kind'], 'lines, measured'],
+    [['joint', 'pattern', 'kind'], 'single, rectangular, circular, free'],
+    [['joint', 'loads', 'pivot', 'kind'], 'centroid, edge'],
+  ] as const)('shows the choices of %j, refused or missing', (path, choices) => {
+    expectRefused(path, 'round', { code: 'not-a-choice', facts: { value: 'round', choices } });
+    expectRefused(path, undefined, { code: 'missing', facts: { choices } });
+  });
+  test('a place of a screw and a moment have their ranges', () => {
+    const pattern = { kind: 'free', positions_mm: [{ x: 3, y: 2001 }] };
+    expect(refusalsOf(changed(['joint', 'pattern'], pattern))).toMatchObject([
+      { path: 'joint.pattern.positions_mm.0.y', code: 'above-limit', facts: { greatest: 2000 } },
+    ]);
+    expectRefused(
+      ['joint', 'pattern'],
+      { kind: 'circular', count: 0, diameter_mm: 30 },
+      {
+        path: 'joint.pattern.count',
+        code: 'below-limit',
+      },
+    );
+    expectRefused(['joint', 'loads', 'moment_Nm', 'y'], -1001, {
+      code: 'below-limit',
+      facts: { least: -1000 },
+    });
+    expectRefused(['joint', 'loads', 'retightenings'], 5, { code: 'above-limit', facts: { greatest: 4 } });
+    expectRefused(['joint', 'loads', 'retightenings'], 1.5, { code: 'not-whole' });
+  });
+  test.each([
     [['joint', 'screw', 'head'], { wanted: 'string' }],
     [['joint', 'use'], { choices: 'general, overhead, lifting, vehicle, climbing, pressure, mains' }],
     [['joint', 'loads', 'pull_N'], { wanted: 'number' }],

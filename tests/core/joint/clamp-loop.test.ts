@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { preloadLeft } from '../../../src/core/joint/clamp-loop.ts';
+import { preloadLeft, preloadLeftAt } from '../../../src/core/joint/clamp-loop.ts';
 import { PETG } from '../../../src/data/host-materials.ts';
 import { answerableJoint, assessed, type Changes, situationWith } from '../../support/joints.ts';
+import { expectRelative } from '../../support/published.ts';
 
 const left = (changes: Changes) => assessed(changes).preloadLeft.value;
 
@@ -16,7 +18,8 @@ describe('preloadLeft', () => {
     expect(left({ clamped: { material: 'petg' }, gap_mm: 0.3 })).toBeGreaterThan(0.3);
   });
   test('falls with time, never below what the plastic alone would keep', () => {
-    const at = (duration_h: number) => left({ gap_mm: 0.3, loads: { duration_h, serviceTemperature_degC: 23 } });
+    const at = (duration_h: number) =>
+      left({ gap_mm: 0.3, loads: { duration_h, serviceTemperature_degC: 23 } });
     expect(at(0)).toBe(1);
     expect(at(100)).toBeLessThan(at(10));
     expect(at(1000)).toBeGreaterThan(PETG.creepRatio1000h.value);
@@ -28,5 +31,49 @@ describe('preloadLeft', () => {
     expect(at(3.1)).toBeGreaterThan(PETG.creepRatio1000h.value);
     // A screw a thousand times as springy as the plastic loses next to nothing.
     expect(at(1e6)).toBeGreaterThan(0.99);
+  });
+});
+
+describe('preloadLeft through a life with re-tightenings', () => {
+  const situation = situationWith({ gap_mm: 0.3 });
+  const cool = { serviceTemperature_degC: 23 };
+  const jointFor = (duration_h: number, retightenings: number) =>
+    answerableJoint({ gap_mm: 0.3, loads: { ...cool, duration_h, retightenings } });
+  const joint = jointFor(0, 0);
+  const never = (hours: number) => preloadLeftAt(joint, situation, 3.1, hours).value;
+  const worst = (duration: number, retightenings: number) =>
+    preloadLeft(jointFor(duration, retightenings), situation, 3.1).value;
+  test('is at each time what is left since the last re-tightening: a quotient of two losses', () => {
+    const twice = jointFor(9000, 2);
+    expectRelative(preloadLeftAt(twice, situation, 3.1, 0.4).value, never(0.4));
+    expectRelative(preloadLeftAt(twice, situation, 3.1, 24).value, 1);
+    expectRelative(preloadLeftAt(twice, situation, 3.1, 9000).value, never(9000) / never(24));
+  });
+  test('is the smallest of all times: right after a re-tightening that of the hours before', () => {
+    expectRelative(worst(24, 2), Math.min(never(1), never(24) / never(1)));
+    expect(preloadLeftAt(jointFor(24, 2), situation, 3.1, 24).value).toBe(1);
+    expectRelative(worst(9000, 2), Math.min(never(1), never(24) / never(1), never(9000) / never(24)));
+    expectRelative(worst(9000, 0), never(9000));
+  });
+  test('never grows with time, never falls with re-tightenings', () => {
+    const hours = fc.double({ min: 0, max: 438_000, noNaN: true });
+    fc.assert(
+      fc.property(hours, hours, fc.integer({ min: 0, max: 3 }), (one, other, count) => {
+        const [early, late] = [Math.min(one, other), Math.max(one, other)];
+        expect(worst(late, count)).toBeLessThanOrEqual(worst(early, count) * (1 + 1e-12));
+        expect(worst(late, count + 1)).toBeGreaterThanOrEqual(worst(late, count) * (1 - 1e-12));
+      }),
+      { numRuns: 60 },
+    );
+  });
+  test('falls in the warmth', () => {
+    const at = (serviceTemperature_degC: number) =>
+      left({ gap_mm: 0.3, loads: { duration_h: 700, serviceTemperature_degC } });
+    expect(at(41)).toBeLessThan(at(29));
+    expect(at(17)).toBe(at(23));
+  });
+  test('of a printed part with a spacer on the insert loses nothing', () => {
+    const sleeve = { material: 'steel', outsideDiameter_mm: 5.3 };
+    expect(left({ clamped: { material: 'petg', sleeve } })).toBe(1);
   });
 });
