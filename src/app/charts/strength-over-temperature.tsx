@@ -1,10 +1,19 @@
-import { ComposedChart, Line, ReferenceDot, ReferenceLine, XAxis, YAxis } from 'recharts';
+import {
+  ComposedChart,
+  Line,
+  ReferenceDot,
+  ReferenceLine,
+  usePlotArea,
+  XAxis,
+  YAxis,
+  ZIndexLayer,
+} from 'recharts';
 import type { PrintedMaterial } from '../../core/host/material.ts';
 import { greatestServiceTemperature, strengthLeft } from '../../core/host/temperature.ts';
 import type { StrengthPoint } from '../../core/service/curves.ts';
 import { decimalText, percentText, temperatureText } from '../../wording/amount.ts';
 import styles from './charts.module.css';
-import { AXIS } from './length-panel.tsx';
+import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
 import { SHARES } from './shares.ts';
 import { temperatureTicks } from './temperature-ticks.ts';
 
@@ -55,17 +64,10 @@ export function StrengthOverTemperature({
           width={52}
           {...AXIS}
         />
-        <ReferenceLine
-          x={stop}
-          stroke="var(--stop)"
-          strokeWidth={1.6}
-          label={{
-            value: `stop above ${temperatureText(stop)}`,
-            position: 'top',
-            fill: 'var(--stop)',
-            fontSize: 14,
-          }}
-        />
+        <ReferenceLine x={stop} stroke="var(--stop)" strokeWidth={1.6} />
+        <ZIndexLayer zIndex={NAMES_ON_TOP}>
+          <StopName stop={stop} domain={domain} width={width} />
+        </ZIndexLayer>
         <Line
           data={[...curve]}
           dataKey="share"
@@ -92,5 +94,26 @@ export function StrengthOverTemperature({
       </ComposedChart>
       <p className={styles['axis']}>temperature, °C</p>
     </div>
+  );
+}
+
+interface StopNameProps {
+  readonly stop: number;
+  readonly domain: readonly [number, number];
+  readonly width: number;
+}
+
+/** Half of what the name takes, px. */
+const HALF_NAME = 62;
+
+/** The name of the stop over its line, as far to the right as there is room. */
+function StopName({ stop, domain, width }: StopNameProps) {
+  const area = usePlotArea();
+  if (area === undefined) return null;
+  const x = area.x + (area.width * (stop - domain[0])) / (domain[1] - domain[0]);
+  return (
+    <text x={Math.min(x + HALF_NAME, width)} y={area.y - 8} textAnchor="end" fontSize={14} fill="var(--stop)">
+      stop above {temperatureText(stop)}
+    </text>
   );
 }
