@@ -19,6 +19,9 @@ export default defineConfig({
     setupFiles: ['tests/support/page-setup.ts'],
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**', 'node_modules/**', 'dist/**'],
+    // A busy machine is slow, not wrong: how long something takes is measured by the bench.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     coverage: {
       provider: 'v8',
       include: ['src/core/**/*.ts'],

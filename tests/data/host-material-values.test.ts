@@ -12,10 +12,8 @@ const [header, ...collected] = readFileSync(new URL('./host-material-values.csv'
 function columnsOf(material: PrintedMaterial): Readonly<Record<string, MaterialValue>> {
   const { tensileInPlane, tensileAcrossLayers, shearBetweenLayers, compressive, modulusInPlane } = material;
   const { poissonRatio, softening, serviceMax, creepRatio1h, creepRatio24h, creepRatio1000h } = material;
-  const ratios = material.strengthRatios.map(({ temperature, ratio }) => [
-    `strengthRatio${temperature}`,
-    ratio,
-  ]);
+  const ratios: Record<string, MaterialValue> = {};
+  for (const { temperature, ratio } of material.strengthRatios) ratios[`strengthRatio${temperature}`] = ratio;
   return {
     tensileInPlane,
     tensileAcrossLayers,
@@ -28,7 +26,7 @@ function columnsOf(material: PrintedMaterial): Readonly<Record<string, MaterialV
     creepRatio1h,
     creepRatio24h,
     creepRatio1000h,
-    ...Object.fromEntries(ratios),
+    ...ratios,
   };
 }
 
