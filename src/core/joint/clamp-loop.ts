@@ -21,14 +21,15 @@ interface PlasticLink {
 }
 
 /** Creep law of a polymer at 23 °C through its ratios. */
-export const creepLawOf = (polymer: PrintedMaterial): CreepLaw =>
+const creepLawOf = (polymer: PrintedMaterial): CreepLaw =>
   creepLaw({
     after1h: polymer.creepRatio1h.value,
     after24h: polymer.creepRatio24h.value,
     after1000h: polymer.creepRatio1000h.value,
   });
 
-const warmLawOf = (polymer: PrintedMaterial, serviceTemperature: number): CreepLaw =>
+/** Creep law of a polymer at service temperature, °C. */
+export const warmLawOf = (polymer: PrintedMaterial, serviceTemperature: number): CreepLaw =>
   warmCreepLaw(creepLawOf(polymer), strengthLeft(polymer, serviceTemperature).value);
 
 /**

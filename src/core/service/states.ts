@@ -1,5 +1,5 @@
 import type { Limit } from '../joint/assessment.ts';
-import { creepLawOf } from '../joint/clamp-loop.ts';
+import { warmLawOf } from '../joint/clamp-loop.ts';
 import { asSetting, greatestClampForce } from '../joint/limits.ts';
 import type { ActiveMode } from '../joint/torque-window.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
@@ -50,7 +50,7 @@ function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
   const { id, joint, situation, share, conversion, left } = moment;
   const { pull, duration } = joint.loads;
   const high = greatestClampForce(torque, joint, conversion);
-  const law = creepLawOf(situation.material);
+  const law = warmLawOf(situation.material, joint.loads.serviceTemperature);
   const demandOn = (active: ActiveMode): Derived => {
     const common = { source: 'own-model', standing: 'estimate' } as const;
     switch (active.path) {

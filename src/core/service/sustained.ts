@@ -16,12 +16,12 @@ const SUSTAINED_MODES: ReadonlySet<FailureMode> = new Set<FailureMode>([
  *
  *     R(t) = R/(1 + m·tⁿ)
  *
- * Strength under a lasting force is taken to fall as the creep modulus does: creep to rupture of printed plastic is not
- * published for inserts. Temperature is already in R. Metal modes and pressed plastic are returned unchanged.
+ * Strength under a lasting force is taken to fall as the creep modulus at that temperature does: creep to rupture of
+ * printed plastic is not published for inserts. Metal modes and pressed plastic are returned unchanged.
  *
  * @param mode - failure mode
- * @param capacity - median and characteristic value for a short load [N]
- * @param law - creep of the host at 23 °C, m and n [-]
+ * @param capacity - median and characteristic value for a short load at service temperature [N]
+ * @param law - creep of the host at service temperature, m and n [-]
  * @param hours - time under load t [h], ≥ 0
  * @returns both values [N] after the time
  * @source own-model strength falls as the creep modulus
