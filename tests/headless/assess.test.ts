@@ -83,7 +83,7 @@ describe('npm run assess', () => {
       changed((document) =>
         Object.assign(document['joint'] as object, {
           gap_mm: 1.4,
-          loads: { ...loadsOf(document), pull_N: 210 },
+          loads: { ...loadsOf(document), pull_N: 110 },
         }),
       ),
     );

@@ -16,7 +16,7 @@ import { answerableJoint, assessed, type Changes, theInsert } from '../../suppor
 vi.setConfig({ testTimeout: 30_000 });
 
 /** Over this gap the plastic cannot bear the clamp force that the pull asks for. */
-const NO_TORQUE: Changes = { gap_mm: 1.4, loads: { pull_N: 210 } };
+const NO_TORQUE: Changes = { gap_mm: 1.4, loads: { pull_N: 110 } };
 
 const given = (changes: Changes = {}) => {
   const joint = answerableJoint(changes);
