@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { outOfPlanePulls } from '../../../src/core/loads/out-of-plane.ts';
 import { centroidOf, type ScrewPosition } from '../../../src/core/loads/pattern.ts';
+import { type PatternLoads, screwLoads } from '../../../src/core/loads/screw-loads.ts';
 import { momentAlong, principalAxes } from '../../../src/core/loads/spread.ts';
 import { expectRelative } from '../../support/published.ts';
 
@@ -105,5 +106,39 @@ describe('momentAlong', () => {
   test('is what lifts the positive side: Mx along y, −My along x', () => {
     expect(momentAlong({ direction: { x: 0, y: 1 } }, { x: 310, y: 170 })).toBe(310);
     expect(momentAlong({ direction: { x: 1, y: 0 } }, { x: 310, y: 170 })).toBe(-170);
+  });
+});
+
+describe('what the screws of a pattern have to hold', () => {
+  const load = {
+    force: { x: 13, y: -7, pull: 91 },
+    at: { x: 4, y: -9, z: 21 },
+    moment: { x: 310, y: -190, z: 270 },
+  };
+  const grid = (spacingX: number, spacingY: number) =>
+    ({ kind: 'rectangular', columns: 3, rows: 2, spacingX, spacingY }) as const;
+  const forces = (loads: PatternLoads) => loads.screws.flatMap(({ pull, shear }) => [pull, shear]);
+  const plain = forces(screwLoads(grid(23, 31), load, { kind: 'centroid' }));
+  test('is the same where every length is k times as long, and every moment k times as large', () => {
+    const k = 3.7;
+    const large = screwLoads(
+      grid(23 * k, 31 * k),
+      {
+        ...load,
+        at: { x: 4 * k, y: -9 * k, z: 21 * k },
+        moment: { x: 310 * k, y: -190 * k, z: 270 * k },
+      },
+      { kind: 'centroid' },
+    );
+    for (const [index, force] of forces(large).entries()) expectRelative(force, plain[index] ?? 0, 1e-9);
+  });
+  test('grows with the loads', () => {
+    const twice = screwLoads(
+      grid(23, 31),
+      { ...load, force: { x: 26, y: -14, pull: 182 }, moment: { x: 620, y: -380, z: 540 } },
+      { kind: 'centroid' },
+    );
+    for (const [index, force] of forces(twice).entries())
+      expectRelative(force, 2 * (plain[index] ?? 0), 1e-9);
   });
 });
