@@ -15,7 +15,7 @@ const DUST = 1e-9;
 const RUNS = { numRuns: 120 };
 const INSERT = theInsert({ knurledLength_mm: [3.1] });
 
-const notBelow = (after: number, before: number): void =>
+const expectNotBelow = (after: number, before: number): void =>
   expect(after).toBeGreaterThanOrEqual(before - DUST * Math.abs(before));
 
 /** What an insert holds, and what turns it: characteristic values. */
@@ -27,7 +27,7 @@ function expectToHoldAsMuch(joint: AnswerableJoint, after: { joint: AnswerableJo
   const before = holding(assess(joint, INSERT));
   const now = holding(assess(after.joint, after.insert));
   expect(now).toHaveLength(before.length);
-  for (const [index, value] of now.entries()) notBelow(value, before[index] ?? 0);
+  for (const [index, value] of now.entries()) expectNotBelow(value, before[index] ?? 0);
 }
 const law = (check: (joint: AnswerableJoint, by: number) => void) =>
   fc.assert(
@@ -103,8 +103,8 @@ describe('the torque window', () => {
         INSERT,
       ).torque;
       const before = assess(joint, INSERT).torque;
-      notBelow(before.most.value, widened.most.value);
-      notBelow(widened.least.value, before.least.value);
+      expectNotBelow(before.most.value, widened.most.value);
+      expectNotBelow(widened.least.value, before.least.value);
     });
   });
   test('is refused wherever its ends are the wrong way round, and only for a reason', () => {
@@ -119,25 +119,25 @@ describe('the torque window', () => {
 describe('the smallest margin at a torque does not rise', () => {
   test('with the pull', () => {
     law((joint, by) => {
-      notBelow(margin(joint), margin(withLoads(joint, { pull: joint.loads.pull * (1 + by) })));
+      expectNotBelow(margin(joint), margin(withLoads(joint, { pull: joint.loads.pull * (1 + by) })));
     });
   });
   test('with the shear', () => {
     law((joint, by) => {
-      notBelow(margin(joint), margin(withLoads(joint, { shear: joint.loads.shear * (1 + by) })));
+      expectNotBelow(margin(joint), margin(withLoads(joint, { shear: joint.loads.shear * (1 + by) })));
     });
   });
   test('with the temperature', () => {
     law((joint, by) => {
       const serviceTemperature = joint.loads.serviceTemperature + 8 * by;
-      notBelow(margin(joint), margin(withLoads(joint, { serviceTemperature })));
+      expectNotBelow(margin(joint), margin(withLoads(joint, { serviceTemperature })));
     });
   });
   test('with the factors', () => {
     law((joint, by) => {
       const { limits, closed } = joint.factors;
       const stricter = { ...joint, factors: { limits: limits + by, closed: closed + by } };
-      notBelow(margin(joint), margin(stricter));
+      expectNotBelow(margin(joint), margin(stricter));
     });
   });
 });
@@ -151,7 +151,7 @@ describe('re-tightening', () => {
     law((joint) => {
       const before = closing(withLoads(joint, { retightenings: 0 }));
       const after = closing(withLoads(joint, { retightenings: 4 }));
-      for (const [index, value] of after.entries()) notBelow(value, before[index] ?? 0);
+      for (const [index, value] of after.entries()) expectNotBelow(value, before[index] ?? 0);
     });
   });
 });
