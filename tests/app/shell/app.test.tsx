@@ -155,7 +155,8 @@ describe('a kept joint that cannot be read', () => {
       refusals: [{ path: '', code: 'newer-version', facts: { version: 2, known: 1 } }],
       moved: true,
     });
-    const note = screen.getByRole('status');
+    const [note] = screen.getAllByRole('status');
+    if (!note) throw new Error('the page has a line for messages');
     await waitFor(() => expect(note).toHaveTextContent('could not be read'));
     expect(note).toHaveTextContent('version 2');
     expect(within(note).getByRole('button', { name: 'Save what was kept as a file' })).toBeEnabled();

@@ -60,7 +60,11 @@ describe('holeToDraw', () => {
   });
   test('is the bore itself where the slicer compensates: never both', () => {
     const shown = holeToDraw(bore(4.31), { ...inCad, compensation: 'in-slicer' });
-    expect(shown).toMatchObject({ value: 4.3, formula: 'round(D_t/step) · step', standing: 'common-practice' });
+    expect(shown).toMatchObject({
+      value: 4.3,
+      formula: 'round(D_t/step) · step',
+      standing: 'common-practice',
+    });
   });
   test('is a multiple of the step, at most half a step off the exact one', () => {
     fc.assert(
