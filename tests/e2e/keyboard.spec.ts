@@ -20,7 +20,7 @@ const MOST_STOPS = 400;
 
 const FOCUS = () => {
   const focused = document.activeElement;
-  if (!(focused instanceof HTMLElement) || focused === document.body) return null;
+  if (focused === null || focused === document.body) return null;
   // A radio button or a file field may be drawn by the label beside it, which then carries the mark.
   const drawn = [focused, focused.nextElementSibling, focused.parentElement].filter((one) => one !== null);
   const isMarked = drawn.some((one) => {
@@ -29,7 +29,7 @@ const FOCUS = () => {
   });
   const { width, height } = focused.getBoundingClientRect();
   return {
-    name: focused.getAttribute('aria-label') ?? focused.innerText,
+    name: focused.getAttribute('aria-label') ?? focused.textContent,
     isMarked,
     isThere: width * height > 0,
   };

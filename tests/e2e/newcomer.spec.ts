@@ -5,6 +5,7 @@ import {
   answerText,
   answerTo,
   chooseJoint,
+  computedValue,
   endsOfNoTorque,
   expect,
   expectCharts,
@@ -21,7 +22,6 @@ import {
   readings,
   torqueToDial,
   type,
-  valueOf,
 } from './sheet.ts';
 
 test.describe.configure(PATIENCE);
@@ -58,7 +58,7 @@ test('an insert is measured in, read off, and used', async ({ page }) => {
   await expectNotTaken(page, readings(page, 'Length'), 'A knurled length of 9.4 mm is more than');
   await type(readings(page, 'Knurled length'), '3,9');
   // The mean of the three readings, and 0.197 × 25.4 = 5.0038 mm.
-  await expect(valueOf(page, 'Which insert?', /^M4, 6\.31 mm by 5\.0\d* mm/)).toBeVisible();
+  await expect(computedValue(page, 'Which insert?', /^M4, 6\.31 mm by 5\.0\d* mm/)).toBeVisible();
   await expect(readings(page, 'Length')).toHaveValue('5.0038');
   await expect(readings(page, 'Pilot diameter')).toHaveValue('5.62 5,60; 5.61');
 
@@ -72,7 +72,7 @@ test('an insert is measured in, read off, and used', async ({ page }) => {
 
 test('the reason of an answer opens under it and closes where it was asked', async ({ page }) => {
   await openPage(page);
-  const hole = valueOf(page, 'What hole?', /^Hole to draw/);
+  const hole = computedValue(page, 'What hole?', /^Hole to draw/);
   const derivation = await openDerivation(page, hole);
   await expectExplained(derivation, /hole to draw = \d\.\d\d\smm/);
   await expect(hole).toHaveAttribute('aria-expanded', 'true');

@@ -69,23 +69,27 @@ async function labelOf(value: Locator): Promise<string> {
 }
 
 /** The computed value of an answer, by what it says before its number. */
-export const valueOf = (page: Page, question: Question, name: string | RegExp): Locator =>
+export const computedValue = (page: Page, question: Question, name: string | RegExp): Locator =>
   answerTo(page, question).getByRole('button', { name });
 
 /** Diameter of the hole to draw, mm. */
 export async function holeToDraw(page: Page): Promise<number> {
-  return numberIn(await labelOf(valueOf(page, 'What hole?', /^Hole to draw/)), 'Hole to draw', 'mm');
+  return numberIn(await labelOf(computedValue(page, 'What hole?', /^Hole to draw/)), 'Hole to draw', 'mm');
 }
 
 /** Torque to dial, N·m. */
 export async function torqueToDial(page: Page): Promise<number> {
-  return numberIn(await labelOf(valueOf(page, 'How tight?', /^Torque to dial/)), 'Torque to dial', 'N·m');
+  return numberIn(
+    await labelOf(computedValue(page, 'How tight?', /^Torque to dial/)),
+    'Torque to dial',
+    'N·m',
+  );
 }
 
 /** The two ends where no torque fits: closed from, and at its limit at, N·m. */
 export async function endsOfNoTorque(page: Page): Promise<{ closed: number; limit: number }> {
-  const closed = await labelOf(valueOf(page, 'How tight?', /^Least torque/));
-  const limit = await labelOf(valueOf(page, 'How tight?', /^Largest torque/));
+  const closed = await labelOf(computedValue(page, 'How tight?', /^Least torque/));
+  const limit = await labelOf(computedValue(page, 'How tight?', /^Largest torque/));
   return {
     closed: numberIn(closed, 'Least torque', 'N·m'),
     limit: numberIn(limit, 'Largest torque', 'N·m'),
