@@ -23,8 +23,9 @@ export const noteColumn = {
   wide: { left: 712, width: 186, elbow: 688, gap: 9 },
   narrow: { left: 336, width: 20, elbow: 318, gap: 2 },
 };
-const HEAD = { line: 22, sign: 7.1 };
-const DETAIL = { line: 18, sign: 6.5 };
+// Fields in two lines below one another stay 24 px apart, so that each can be hit.
+const HEAD = { line: 25, sign: 7.1 };
+const DETAIL = { line: 23, sign: 6.5 };
 const LETTER = 20;
 
 /** Signs that a field in a note takes beyond its plain number. */
