@@ -6,6 +6,7 @@ import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
 import { validityOf } from '../../wording/validity.ts';
 import styles from './derivation.module.css';
 import { Formula } from './formula.tsx';
+import { FormulaLine } from './formula-line.tsx';
 import { hasValues } from './has-values.ts';
 import { useEscape } from './use-escape.ts';
 import values from './value.module.css';
@@ -20,14 +21,14 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
     <div className={styles['step']}>
       <div>
         {derived.formula !== derived.symbol && (
-          <p className={styles['equation']}>
+          <FormulaLine label="Formula" className={styles['equation']}>
             <Formula text={derived.symbol} /> = <Formula text={derived.formula} />
-          </p>
+          </FormulaLine>
         )}
         {derived.formula !== derived.symbol && hasValues(derived.formula, known) && (
-          <p className={styles['values']}>
+          <FormulaLine label="Formula with its values" className={styles['values']}>
             = <Formula text={derived.formula} values={known} />
-          </p>
+          </FormulaLine>
         )}
         <p className={styles['result']}>
           {meaningOf(derived, within)} = <b>{derivedText(derived)}</b>

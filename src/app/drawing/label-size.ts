@@ -1,5 +1,5 @@
 import { type DimensionId, dimensionDocs } from './dimension-ids.ts';
-import { plainValue } from './plain-value.ts';
+import { dimensionValue, plainValue } from './plain-value.ts';
 import type { SectionInput } from './section-input.ts';
 import { textWidth } from './text-width.ts';
 import type { Variant } from './view.ts';
@@ -43,6 +43,9 @@ const TYPE = {
 };
 /** A field is at least as wide as this. */
 const LEAST_FIELD = '0.00';
+/** What is measured stands in its field with the digits of a caliper, every sign as wide as a figure and a little more. */
+const MEASURED_DIGITS = 2;
+const FIELD_EXTRA = 0.6;
 
 /** The answer's own values are larger. */
 export const mainDimensions: readonly DimensionId[] = ['hole-depth', 'bore-drawn'];
@@ -67,11 +70,21 @@ export function labelSize(
   const type = TYPE[variant];
   const isMain = mainDimensions.includes(id);
   const valueType = isMain ? { size: type.main, isBold: true as const } : { size: type.value };
-  const value = Math.max(textWidth(LEAST_FIELD, valueType), textWidth(plainValue(input, id), valueType));
+  const value = Math.max(
+    textWidth(LEAST_FIELD, valueType),
+    textWidth(plainValue(input, id), valueType),
+    id === 'insert-length' ? measuredWidth(input, type.value) : 0,
+  );
   const name = textWidth(labelName(input, id, variant), { size: type.name });
   const line = isMain ? type.mainLine : type.valueLine;
   const margin = isMain ? type.mainMargin : type.margin;
   return arrangement === 'block'
     ? { width: Math.max(value, name) + margin, height: line + (name > 0 ? type.nameLine : 0) + 2 }
     : { width: value + name + (name > 0 ? type.between : 0) + margin, height: line + 2 };
+}
+
+/** Width of the field of the insert's measured length. */
+function measuredWidth(input: SectionInput, size: number): number {
+  const signs = dimensionValue(input, 'insert-length').toFixed(MEASURED_DIGITS).length;
+  return (signs + FIELD_EXTRA) * textWidth('0', { size });
 }
