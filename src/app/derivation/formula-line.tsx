@@ -21,8 +21,13 @@ export function FormulaLine({ label, className, children }: FormulaLineProps) {
     const { current } = line;
     if (current === null || typeof ResizeObserver === 'undefined') return undefined;
     const observer = new ResizeObserver(() => setWider(current.scrollWidth > current.clientWidth));
-    observer.observe(current);
-    return () => observer.disconnect();
+    // The line keeps its width when what stands in it grows: both are watched.
+    for (const watched of [current, ...current.children]) observer.observe(watched);
+    const frame = requestAnimationFrame(() => setWider(current.scrollWidth > current.clientWidth));
+    return () => {
+      cancelAnimationFrame(frame);
+      observer.disconnect();
+    };
   }, []);
   return (
     <p
