@@ -30,8 +30,13 @@ export default defineConfig({
     trace: 'retain-on-failure',
   },
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1440, height: 900 } } },
-    { name: 'phone', use: { viewport: { width: 390, height: 844 }, hasTouch: true } },
+    { name: 'desktop', testIgnore: /phone\.spec/, use: { viewport: { width: 1440, height: 900 } } },
+    {
+      // What depends on the width: the rest would only be done twice.
+      name: 'phone',
+      testMatch: /(?:phone|axe|chance)\.spec/,
+      use: { viewport: { width: 390, height: 844 }, hasTouch: true },
+    },
   ],
   webServer: {
     command: `node node_modules/vite/bin/vite.js preview --host 127.0.0.1 --port ${port} --strictPort`,

@@ -161,7 +161,8 @@ async function expectStopped(page: Page, reason: string): Promise<void> {
 
 async function expectAnswered(page: Page, before: string): Promise<void> {
   await expect(page.getByRole('alert').filter({ hasText: 'Stop' })).toHaveCount(0);
-  expect(await answers(page).innerText()).toBe(before);
+  // The last answer comes a moment after the others.
+  await expect.poll(() => answers(page).innerText()).toBe(before);
   await expect(page.getByRole('region', { name: 'The joint', exact: true })).toBeVisible();
 }
 
