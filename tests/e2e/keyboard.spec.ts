@@ -27,11 +27,14 @@ const FOCUS = () => {
     const { outlineStyle, outlineWidth } = getComputedStyle(one);
     return outlineStyle !== 'none' && outlineWidth !== '0px';
   });
-  const { width, height } = focused.getBoundingClientRect();
+  const { left, top, width, height } = focused.getBoundingClientRect();
+  const over = document.elementFromPoint(left + Math.min(width / 2, 40), top + Math.min(height / 2, 40));
   return {
     name: focused.getAttribute('aria-label') ?? focused.textContent,
     isMarked,
-    isThere: width * height > 0,
+    // In view, and nothing lies over it.
+    isThere: drawn.some((one) => one.contains(over) || over?.contains(one) === true) && width * height > 0,
+    isControl: !(focused instanceof SVGElement) || focused.hasAttribute('aria-label'),
   };
 };
 
@@ -85,7 +88,7 @@ test('Tab goes through the whole page and out of it again, each stop marked', as
     await page.keyboard.press('Tab');
     const focus = await page.evaluate(FOCUS);
     if (focus === null) break;
-    if (focus.isMarked && focus.isThere) marked.add(focus.name);
+    if (focus.isMarked && focus.isThere && focus.isControl) marked.add(focus.name);
     else unmarked.push(focus.name);
   }
   expect(unmarked).toEqual([]);
@@ -135,6 +138,8 @@ test('the way of a newcomer needs no mouse', async ({ page }) => {
   await tabTo(page, page.getByRole('button', { name: 'Far-side mount', exact: true }));
   await page.keyboard.press('Enter');
   await expect(jointName(page)).toHaveText(/^Far-side mount/);
+  // The button has gone with its joint; the focus is on the name of the one that it opened.
+  await expect(jointName(page)).toBeFocused();
   await chooseBack(page);
 
   // An insert is measured in.
@@ -176,7 +181,7 @@ test('the way of a newcomer needs no mouse', async ({ page }) => {
   await page.keyboard.press('ArrowLeft');
   await page.keyboard.press('ArrowLeft');
   await expect(page.getByRole('radio', { name: 'on the insert' })).toBeChecked();
-  expect(await torqueToDial(page)).toBeCloseTo(torque);
+  expect(await torqueToDial(page)).toBe(torque);
 
   // Another insert of the ranking.
   const before = await answers(page).innerText();
@@ -184,7 +189,44 @@ test('the way of a newcomer needs no mouse', async ({ page }) => {
   await tabTo(page, use);
   await page.keyboard.press('Enter');
   await expect(rankedRow(page, 2)).toContainText('shown on this sheet');
+  await expect(rankedRow(page, 2).getByRole('rowheader')).toBeFocused();
   expect(await answers(page).innerText()).not.toBe(before);
+});
+
+test('a name is written over or left as it is, and the focus stays on it', async ({ page }) => {
+  await openPage(page);
+  const name = jointName(page).getByRole('button');
+  await tabTo(page, name);
+  for (const { key, after } of [
+    { key: 'Escape', after: /^Sensor lid/ },
+    { key: 'Enter', after: /^Lid of the pump/ },
+  ]) {
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('textbox', { name: 'Name of the joint' })).toBeFocused();
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type('Lid of the pump');
+    await page.keyboard.press(key);
+    await expect(jointName(page)).toHaveText(after);
+    await expect(name).toBeFocused();
+  }
+});
+
+test('the whole calculation opens over the page and gives the focus back', async ({ page }) => {
+  await openPage(page);
+  const open = page.getByRole('button', { name: 'The whole calculation' });
+  const calculation = page.getByRole('dialog');
+  await open.focus();
+  for (const way of ['Escape', 'Close'] as const) {
+    await page.keyboard.press('Enter');
+    await expect(calculation.getByRole('button', { name: 'Print this sheet' })).toBeFocused();
+    if (way === 'Close') await tabTo(page, calculation.getByRole('button', { name: 'Close' }));
+    await page.keyboard.press(way === 'Close' ? 'Enter' : 'Escape');
+    await expect(calculation).toHaveCount(0);
+    await expect(open).toBeFocused();
+    await expect(open).toBeInViewport();
+  }
+  await page.keyboard.press('Shift+Tab');
+  await expect(open).not.toBeFocused();
 });
 
 /** Back to the first joint by the keyboard. */

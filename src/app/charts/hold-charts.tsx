@@ -35,7 +35,8 @@ export default function HoldCharts({ joint, insert }: HoldChartsProps) {
           extrapolated
         </span>
       </figcaption>
-      <div aria-hidden="true" className={styles['panels']} style={{ gap: GAP }}>
+      {/* Inert: the chart library listens for the focus on its layers, which makes each of them a stop of Tab. */}
+      <div aria-hidden="true" inert className={styles['panels']} style={{ gap: GAP }}>
         <PreloadOverTime curves={curves} loads={joint.loads} width={each} />
         <StrengthOverTemperature
           curve={strength}

@@ -55,7 +55,8 @@ export default function LengthCharts({ joint, drawer, recommendation, chosenInse
           <span className={styles['sign']}>{sign}</span> {words}; dashed: the other diameters
         </span>
       </figcaption>
-      <div aria-hidden="true" className={styles['panels']} style={{ gap: GAP }}>
+      {/* Inert: the chart library listens for the focus on its layers, which makes each of them a stop of Tab. */}
+      <div aria-hidden="true" inert className={styles['panels']} style={{ gap: GAP }}>
         {panels.map((panel) => (
           <div key={panel.knurlDiameter} style={{ width: panelWidth }}>
             <p className={styles['title']}>

@@ -27,7 +27,7 @@ export function TorqueOverLength({ panel, width, lengths }: TorqueOverLengthProp
   const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
   const yDomain: [number, number] = [0, torques.at(-1) ?? 1];
   return (
-    <div aria-hidden="true" className={styles['torque']}>
+    <div aria-hidden="true" inert className={styles['torque']}>
       <h3>Torque over length, at this diameter</h3>
       <ComposedChart
         width={Math.min(width, WIDEST)}

@@ -31,6 +31,8 @@ export function CalculationLink({ shown }: { readonly shown: Shown }) {
             assessment={shown.assessment}
             onClose={() => {
               setOpen(false);
+              // The dialog has given the focus back without scrolling; the page may have grown meanwhile.
+              button.current?.blur();
               button.current?.focus();
             }}
           />

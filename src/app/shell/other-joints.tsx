@@ -3,8 +3,13 @@ import { DEMO_NAMES, loadDemo, loadNewJoint } from '../demos/demo-list.ts';
 import { useSheet } from '../state/sheet-context.ts';
 import { useSay } from './say.ts';
 
+interface OtherJointsProps {
+  /** The button that was pressed goes with the joint that it opened. */
+  readonly onOpened: () => void;
+}
+
 /** The demonstration joints, and one of one's own. */
-export function OtherJoints() {
+export function OtherJoints({ onOpened }: OtherJointsProps) {
   const { document } = useSheet();
   const others = DEMO_NAMES.filter((name) => name !== document.name);
   return (
@@ -12,18 +17,27 @@ export function OtherJoints() {
       Other joints:{' '}
       {others.map((name) => (
         <span key={name}>
-          <OpenDemo label={name} load={() => loadDemo(name)} />,{' '}
+          <OpenDemo label={name} load={() => loadDemo(name)} onOpened={onOpened} />,{' '}
         </span>
       ))}
-      <OpenDemo label="a new one" load={loadNewJoint} />.
+      <OpenDemo label="a new one" load={loadNewJoint} onOpened={onOpened} />.
     </>
   );
 }
 
-function OpenDemo({ label, load }: { readonly label: string; readonly load: () => Promise<JointDocument> }) {
+interface OpenDemoProps extends OtherJointsProps {
+  readonly label: string;
+  readonly load: () => Promise<JointDocument>;
+}
+
+function OpenDemo({ label, load, onOpened }: OpenDemoProps) {
   const { open } = useSheet();
   const say = useSay();
-  const press = () => load().then(open, () => say({ text: `${label} could not be loaded.`, isFault: true }));
+  const show = (document: JointDocument) => {
+    open(document);
+    onOpened();
+  };
+  const press = () => load().then(show, () => say({ text: `${label} could not be loaded.`, isFault: true }));
   return (
     <button type="button" className="go" onClick={() => void press()}>
       {label}

@@ -21,7 +21,8 @@ export function QuietText({
   placeholder = '',
 }: QuietTextProps) {
   const [typed, setTyped] = useState<string | null>(null);
-  const button = useRef<HTMLButtonElement>(null);
+  // A key that closes the field puts the focus back on the text.
+  const isBack = useRef(false);
   const close = (text: string | null) => {
     if (text !== null && text.trim() !== value) onTake(text.trim());
     setTyped(null);
@@ -29,7 +30,10 @@ export function QuietText({
   if (typed === null) {
     return (
       <button
-        ref={button}
+        ref={(element) => {
+          if (isBack.current) element?.focus();
+          isBack.current = false;
+        }}
         type="button"
         className={value === '' ? `${styles.text} ${styles.empty}` : styles.text}
         onClick={() => setTyped(value)}
@@ -48,11 +52,10 @@ export function QuietText({
     onChange: (event: { readonly target: { readonly value: string } }) => setTyped(event.target.value),
     onBlur: () => close(typed),
     onKeyDown: (event: KeyboardEvent) => {
-      if (event.key === 'Escape') setTyped(null);
-      if (event.key === 'Enter') {
-        event.preventDefault();
-        close(typed);
-      }
+      if (event.key !== 'Escape' && event.key !== 'Enter') return;
+      event.preventDefault();
+      isBack.current = true;
+      close(event.key === 'Enter' ? typed : null);
     },
   };
   return lines ? <textarea rows={3} {...field} /> : <input type="text" {...field} />;

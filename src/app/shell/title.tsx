@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { useSheet } from '../state/sheet-context.ts';
 import { JointFile } from './joint-file.tsx';
 import { OtherJoints } from './other-joints.tsx';
@@ -10,9 +11,10 @@ const GREATEST_SCENARIO = 400;
 /** The joint's name and what it is about, both to be written over; the other joints. */
 export function Title() {
   const { sheet, document, edit } = useSheet();
+  const name = useRef<HTMLHeadingElement>(null);
   return (
     <div className={styles.title}>
-      <h1 className={styles.name}>
+      <h1 ref={name} className={styles.name} tabIndex={-1}>
         <QuietText
           key={`name ${sheet.epoch}`}
           label="Name of the joint"
@@ -32,7 +34,7 @@ export function Title() {
           onTake={(scenario) => edit('scenario', { path: 'scenario', value: scenario })}
         />
         <p className={styles.others}>
-          <OtherJoints />
+          <OtherJoints onOpened={() => name.current?.focus()} />
           <JointFile />
         </p>
       </div>

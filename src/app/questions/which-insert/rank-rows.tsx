@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import type { Insert } from '../../../core/inserts/insert.ts';
 import { insertDimensions } from '../../../core/inserts/insert-dimensions.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
@@ -104,9 +105,10 @@ interface NameCellProps extends Omit<RowProps, 'insert' | 'largestDiameter'> {
 }
 
 function NameCell({ insert, action, isOut, isChosen, onChoose }: NameCellProps) {
+  const cell = useRef<HTMLTableCellElement>(null);
   const name = `${insert.thread.designation} ${sizeOfInsert(insertDimensions(insert))}`;
   return (
-    <th scope="row" className={styles['name']}>
+    <th ref={cell} scope="row" className={styles['name']} tabIndex={-1}>
       {isOut ? <s>{name}</s> : name}
       {insert.label !== undefined && <span className={names['label']}>{insert.label}</span>}
       {isChosen ? (
@@ -117,7 +119,11 @@ function NameCell({ insert, action, isOut, isChosen, onChoose }: NameCellProps) 
             type="button"
             className={`press ${names['action']}`}
             aria-label={`${action}: ${name}`}
-            onClick={() => onChoose(insert.id)}
+            onClick={() => {
+              // The button goes; the focus stays in its row.
+              cell.current?.focus();
+              onChoose(insert.id);
+            }}
           >
             {action}
           </button>
