@@ -5,6 +5,7 @@ import { standingOf } from '../../wording/standing.ts';
 import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
 import { validityOf } from '../../wording/validity.ts';
 import { Formula } from '../derivation/formula.tsx';
+import { FormulaLine } from '../derivation/formula-line.tsx';
 import { hasValues } from '../derivation/has-values.ts';
 import { isGiven as isOnlyGiven, type Step, type StepEntry } from './calculation-steps.ts';
 import styles from './step-row.module.css';
@@ -29,7 +30,7 @@ export function StepRow({ step, numberOfSource }: StepRowProps) {
       <span className={styles['number']}>({number})</span>
       <div className={styles['work']}>
         <p className={styles['name']}>{capitalised(meaningOf(derived, within))}</p>
-        <div className={styles['equation']}>
+        <FormulaLine label={`Step ${number}, formula`} className={styles['equation']}>
           <span>
             <Formula text={derived.symbol} />
             {!isGiven && (
@@ -48,7 +49,7 @@ export function StepRow({ step, numberOfSource }: StepRowProps) {
             = <b className={styles['result']}>{carriedText(derived.value, derived.unit)}</b>
             {derived.unit === 'N·mm' && ` (${torqueText(derived.value)})`}
           </span>
-        </div>
+        </FormulaLine>
         {!isGiven && entries.length > 0 && (
           <ul className={styles['entries']}>
             {entries.map((one) => (
