@@ -35,7 +35,7 @@ async function expectExplained(derivation: Locator, result: RegExp): Promise<voi
   await expect(derivation).toContainText(/published|common practice|estimate|measured by you/);
 }
 
-test('a first visit answers the three questions without a word typed', async ({ page }) => {
+test('a first visit answers every question without a word typed', async ({ page }) => {
   await openPage(page);
   await expect(jointName(page)).toHaveText(/^Sensor lid/);
   for (const question of QUESTIONS) await expect(answerTo(page, question)).toContainText(/\d/);

@@ -105,7 +105,8 @@ test('the answers come first and stay in one line once they have left', async ({
   await expect(bar).toHaveCount(0);
   await field(page, 'Boss ⌀').scrollIntoViewIfNeeded();
   await expect(bar).toBeInViewport();
-  for (const question of QUESTIONS)
+  // Three of them fit in the line.
+  for (const question of QUESTIONS.slice(0, 3))
     await expect(bar.getByRole('link', { name: question })).toContainText(/\d/);
   const tops = await bar
     .getByRole('link')

@@ -5,7 +5,7 @@ export const expect = briefly.configure({ timeout: 20_000 });
 export const PATIENCE = { timeout: 120_000 } as const;
 
 /** The questions of the sheet that every joint answers at the top. */
-export const QUESTIONS = ['Which insert?', 'What hole?', 'How tight?'] as const;
+export const QUESTIONS = ['Which insert?', 'What hole?', 'How tight?', 'Will it hold?'] as const;
 export type Question = (typeof QUESTIONS)[number];
 
 /** The demonstration joints, the one of the first visit first. */
