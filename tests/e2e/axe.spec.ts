@@ -6,7 +6,6 @@ import {
   computedValue,
   DEMOS,
   expect,
-  expectCharts,
   field,
   openDemo,
   openDerivation,
@@ -14,6 +13,7 @@ import {
   PATIENCE,
   type,
 } from './sheet.ts';
+import { expectEverythingThere, expectSettled } from './whole-page.ts';
 
 test.describe.configure(PATIENCE);
 
@@ -53,7 +53,7 @@ test('a seeded fault is found', async ({ page }) => {
 for (const demo of DEMOS) {
   test(`${demo}: no fault`, async ({ page }) => {
     await openDemo(page, demo);
-    await expectCharts(page);
+    await expectSettled(page);
     await expectNoFaults(page);
   });
 }
@@ -93,7 +93,14 @@ test('start and every state on dark paper', async ({ page }) => {
   await openPage(page);
   await page.getByRole('radio', { name: 'dark' }).check();
   await expect(page.locator('html')).toHaveCSS('color-scheme', 'dark');
-  await expectCharts(page);
+  await expectEverythingThere(page);
   await expectNoFaults(page);
   await expectNoFaultsInStates(page, 'contrast');
+});
+
+test('the sheet of the whole calculation', async ({ page }) => {
+  await openPage(page);
+  await page.getByRole('button', { name: 'The whole calculation' }).click();
+  await expect(page.getByRole('dialog').getByRole('heading', { name: 'At the bench' })).toBeVisible();
+  await expectNoFaults(page);
 });

@@ -1,0 +1,40 @@
+import type { Page } from '@playwright/test';
+import { expect } from './sheet.ts';
+
+/** Parts of the page that come after the rest, each by what stands there in the end. */
+const LATE = [
+  'Knurl pull-out over length',
+  'What to change first',
+  'What time and heat leave',
+  'What each joint is drawn from',
+] as const;
+
+/** Scrolls from top to bottom, a window at a time, so that all that waits to be seen begins; then back to the top. */
+async function scrollThrough(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const frame = () => new Promise(requestAnimationFrame);
+    for (let top = 0; top < document.documentElement.scrollHeight; top += innerHeight) {
+      scrollTo(0, top);
+      // What watches the window is told in the frame after the one that draws it.
+      await frame();
+      await frame();
+    }
+    scrollTo(0, 0);
+  });
+}
+
+/** Nothing is being loaded, drawn, worked out or sampled any more, and nothing is left from the joint before. */
+export async function expectSettled(page: Page): Promise<void> {
+  await expect(page.locator('#sure')).toBeVisible();
+  await expect(page.locator('#hold').getByRole('heading').first()).toBeVisible();
+  await scrollThrough(page);
+  await expect(page.locator('#sure').getByText(/^Sampled\.$|nothing to sample/)).toHaveCount(1);
+  await expect(page.getByText(/being (drawn|worked out)/)).toHaveCount(0);
+  await expect(page.locator('[aria-busy="true"], [data-stale]')).toHaveCount(0);
+}
+
+/** Settled, and with all that a joint with a torque window shows. */
+export async function expectEverythingThere(page: Page): Promise<void> {
+  await expectSettled(page);
+  for (const name of LATE) await expect(page.getByRole('heading', { name })).toBeVisible();
+}
