@@ -1,10 +1,10 @@
-// Takes docs/page.png, the picture in README.md, from the built page: node tests/e2e/page-picture.mjs
+// Takes docs/page.png, the picture in README.md, from the built page: node .ci/picture.mjs
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import { preview } from 'vite';
-import { browserFlags, findBrowser } from '../../.ci/find-browser.mjs';
+import { browserFlags, findBrowser } from './find-browser.mjs';
 
-const target = join(import.meta.dirname, '..', '..', 'docs', 'page.png');
+const target = join(import.meta.dirname, '..', 'docs', 'page.png');
 const { executablePath, env } = findBrowser();
 const server = await preview({ logLevel: 'error', preview: { host: '127.0.0.1', port: 0, open: false } });
 const browser = await chromium.launch({
