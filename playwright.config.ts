@@ -34,7 +34,7 @@ export default defineConfig({
     {
       // What depends on the width: the rest would only be done twice.
       name: 'phone',
-      testMatch: /(?:phone|axe|chance)\.spec/,
+      testMatch: /(?:phone|axe|chance|text)\.spec/,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true },
     },
   ],
