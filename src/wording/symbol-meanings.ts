@@ -31,6 +31,7 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   D_CAD: 'hole to draw',
   step: 'step it is rounded to',
   D: 'bore to be expected',
+  l_w: 'room in the hole below the insert',
   D_min: 'smallest bore that the pilot drops into',
   D_max: 'largest bore that the knurl still bites in',
   p: 'chance that a bore fits',

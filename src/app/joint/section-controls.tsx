@@ -49,6 +49,7 @@ export function sectionControls(
     'insert-length': <MeasuredControl insert={insertIndex} reading="length_mm" place={PLACE} />,
     'knurl-diameter': <MeasuredControl insert={insertIndex} reading="knurlDiameter_mm" place={PLACE} />,
     'screw-choice': <ScrewLengthChoice place={PLACE} layout="bare" />,
+    well: follows(hole.well, 'Well below the insert', lengthNumber(hole.well.value)),
     floor: follows(hole.floor, 'Floor under the hole', lengthNumber(hole.floor.value)),
     'hole-depth': follows(hole.depth, 'Depth to draw', lengthNumber(hole.depth.value)),
     'bore-printed': follows(hole.boreAsPrinted, 'Bore as printed', diameterNumber(hole.boreAsPrinted.value)),

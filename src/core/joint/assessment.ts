@@ -16,6 +16,8 @@ export interface HoleDesign {
   readonly meltVolume: Derived;
   /** Height that the displaced plastic fills in the bore below the insert. */
   readonly meltHeight: Derived;
+  /** Room in the hole below the insert. */
+  readonly well: Derived;
   /** What is left of the part under the hole. */
   readonly floor: Derived;
   /** Leg of the 45° chamfer at the mouth. */

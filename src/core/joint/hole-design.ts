@@ -113,11 +113,25 @@ export function designHole(
     drawn,
     meltVolume: volume,
     meltHeight: height,
+    well: wellBelow(joint, insert, seated.depth),
     chamfer: mouthChamfer(),
     bossDiameter,
     wall: wallThickness(joint.host),
     wallLines: wallLines(bossDiameter, intended, joint.host),
     window: fitWindow(insert, intended, { expected: expectedBoreOf(joint, drawn.value), standardDeviation }),
+  };
+}
+
+function wellBelow(joint: Joint, insert: InsertDimensions, depth: Derived): Derived {
+  const length = insert.length.estimate;
+  return {
+    symbol: 'l_w',
+    value: depth.value - joint.sunk - length.value,
+    unit: 'mm',
+    formula: 'T − sunk − L',
+    entries: [entryFrom(depth), entry('sunk', joint.sunk, 'mm'), entryFrom(length)],
+    source: 'your-measurement',
+    standing: 'measured',
   };
 }
 
