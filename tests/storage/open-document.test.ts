@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DEMOS } from '../../src/app/demos/demos.ts';
 import { LIMITS } from '../../src/storage/limits.ts';
@@ -9,6 +8,7 @@ import {
 } from '../../src/storage/open-document.ts';
 import type { Refusal } from '../../src/storage/refusal.ts';
 import { anyDocument } from '../support/any-document.ts';
+import fc from '../support/fast-check.ts';
 import { insertRecord, jointDocument } from '../support/joints.ts';
 
 type Path = readonly (string | number)[];

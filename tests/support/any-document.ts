@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { CATALOGUE } from '../../src/data/catalogue.ts';
 import {
   DOCUMENT_FORMAT,
@@ -7,6 +6,7 @@ import {
   type JointDocument,
 } from '../../src/storage/document.ts';
 import { LEAST_LOAD_N, LIMITS, type LimitName } from '../../src/storage/limits.ts';
+import fc from './fast-check.ts';
 
 /** A file knows no −0. */
 const withoutSign = (value: number) => value + 0;

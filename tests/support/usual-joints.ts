@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { CENTRED_LOAD } from '../../src/storage/centred-load.ts';
 import type { JointDocument } from '../../src/storage/document.ts';
+import fc from './fast-check.ts';
 import type { Changes } from './joints.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

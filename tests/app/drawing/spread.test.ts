@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { spread } from '../../../src/app/drawing/spread.ts';
+import fc from '../../support/fast-check.ts';
 
 const items = fc.array(
   fc.record({

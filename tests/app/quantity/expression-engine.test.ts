@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { evaluateExpression } from '../../../src/app/quantity/expression-engine.ts';
+import fc from '../../support/fast-check.ts';
 
 /** For hundreds of texts on a busy computer, ms. */
 const PATIENCE = 60_000;

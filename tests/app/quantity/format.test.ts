@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   amountText,
@@ -14,6 +13,7 @@ import {
 import { parsePlain } from '../../../src/app/quantity/parse-plain.ts';
 import { fromCore, toCore } from '../../../src/core/units/convert.ts';
 import type { UnitSymbol } from '../../../src/core/units/units.ts';
+import fc from '../../support/fast-check.ts';
 
 describe('roundDecimals', () => {
   test.each([

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { parseNow, parseQuantity, warmUp } from '../../../src/app/quantity/parse-quantity.ts';
 import type { QuantityDefinition } from '../../../src/app/quantity/quantity-definition.ts';
+import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 import { DIAL, DURATION, INFILL, KNURL, LID, PULL, WARMEST } from './fields-of-tests.ts';
 

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseReadings } from '../../../src/app/quantity/parse-readings.ts';
+import fc from '../../support/fast-check.ts';
 import { DIAL, KNURL } from './fields-of-tests.ts';
 
 /** For hundreds of texts on a busy computer, ms. */

@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { leastBossDiameter, mouthChamfer, wallLines } from '../../../src/core/holes/boss.ts';
 import { wallThickness } from '../../../src/core/host/wall-thickness.ts';
 import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
+import fc from '../../support/fast-check.ts';
 import { given, theInsert } from '../../support/joints.ts';
 
 const insertOf = (knurl: number) =>

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { facetLossOf, sidesForTolerance } from '../../../src/core/holes/facets.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const sides = fc.integer({ min: 3, max: 400 });

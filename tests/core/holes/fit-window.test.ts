@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fitWindow } from '../../../src/core/holes/fit-window.ts';
 import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
+import fc from '../../support/fast-check.ts';
 import { given, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   farSideDepth,
@@ -8,6 +7,7 @@ import {
   wholeLayers,
 } from '../../../src/core/holes/hole-depth.ts';
 import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
+import fc from '../../support/fast-check.ts';
 import { given, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 

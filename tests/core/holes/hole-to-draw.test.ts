@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { drawnDiameterOf, holeToDraw, roundedToStep } from '../../../src/core/holes/hole-to-draw.ts';
 import { printErrorOf } from '../../../src/core/holes/print-error.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
+import fc from '../../support/fast-check.ts';
 import { MEASURED_FIT, PUBLISHED_FIT } from '../../support/holes.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';

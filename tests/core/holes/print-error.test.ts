@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boreDeviationOf, printError, printErrorOf } from '../../../src/core/holes/print-error.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
+import fc from '../../support/fast-check.ts';
 import { MEASURED_FIT, PUBLISHED_FIT } from '../../support/holes.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 

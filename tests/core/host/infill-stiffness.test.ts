@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { infillShearShare } from '../../../src/core/host/infill-stiffness.ts';
+import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const share = (density: number, family: 'prismatic' | 'cellular') =>

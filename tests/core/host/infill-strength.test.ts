@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { InfillFamily } from '../../../src/core/host/host.ts';
 import { infillStrength } from '../../../src/core/host/infill-strength.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const shareOf = (family: InfillFamily, density: number) =>

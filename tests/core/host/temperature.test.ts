@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PrintedMaterial } from '../../../src/core/host/material.ts';
 import { greatestServiceTemperature, strengthLeft } from '../../../src/core/host/temperature.ts';
 import { HOST_MATERIALS, PC, PETG, PLA } from '../../../src/data/host-materials.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const PRINTED: readonly PrintedMaterial[] = HOST_MATERIALS.filter((row) => row.melts);

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type InsertReadings, insertFault } from '../../../src/core/inserts/insert-faults.ts';
+import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const SOUND: InsertReadings = {

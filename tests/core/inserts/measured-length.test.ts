@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { meanOf, measuredLength } from '../../../src/core/inserts/measured-length.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 /** Deviations −0.03, +0.03, −0.03, +0.03, 0 mm about 5.01 mm: s = √(4 · 0.03²/4) = 0.03 mm. */

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type BondedRing,
@@ -9,6 +8,7 @@ import {
   pulledReach,
   rimHeldCompliance,
 } from '../../../src/core/joint/bonded-ring.ts';
+import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { preloadLeft, preloadLeftAt } from '../../../src/core/joint/clamp-loop.ts';
 import { PETG } from '../../../src/data/host-materials.ts';
+import fc from '../../support/fast-check.ts';
 import { answerableJoint, assessed, type Changes, situationWith } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { TorqueToForce } from '../../../src/core/joint/demand.ts';
 import { demandOn, greatestClampForce, leastClampForce, limitsOf } from '../../../src/core/joint/limits.ts';
@@ -10,6 +9,7 @@ import {
   leastTorque,
   torqueAllowedBy,
 } from '../../../src/core/joint/torque-window.ts';
+import fc from '../../support/fast-check.ts';
 import { given, givenJoint } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   areaCentroid,
@@ -9,6 +8,7 @@ import {
 import { edgeTensions, outOfPlanePulls } from '../../../src/core/loads/out-of-plane.ts';
 import { screwPositions } from '../../../src/core/loads/pattern.ts';
 import { momentsAbout, screwLoads } from '../../../src/core/loads/screw-loads.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const sizes = (forces: readonly { x: number; y: number }[]) => forces.map(({ x, y }) => Math.hypot(x, y));

@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { outOfPlanePulls } from '../../../src/core/loads/out-of-plane.ts';
 import { centroidOf, type ScrewPosition } from '../../../src/core/loads/pattern.ts';
 import { type PatternLoads, screwLoads } from '../../../src/core/loads/screw-loads.ts';
 import { momentAlong, principalAxes } from '../../../src/core/loads/spread.ts';
+import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const place = fc.double({ min: -60, max: 60, noNaN: true });

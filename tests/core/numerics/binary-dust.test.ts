@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { withoutDust } from '../../../src/core/numerics/binary-dust.ts';
+import fc from '../../support/fast-check.ts';
 
 describe('withoutDust', () => {
   test.each([

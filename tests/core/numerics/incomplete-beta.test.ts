@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   incompleteBetaParts,
   regularisedIncompleteBeta,
 } from '../../../src/core/numerics/incomplete-beta.ts';
 import fixture from '../../fixtures/mpmath/distributions.json';
+import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const shape = fc.double({ min: 0.3, max: 80, noNaN: true });

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { logBeta, logGamma } from '../../../src/core/numerics/log-gamma.ts';
 import fixture from '../../fixtures/mpmath/distributions.json';
+import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 
 describe('logGamma', () => {

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   normalDensity,
@@ -6,6 +5,7 @@ import {
   normalQuantile,
 } from '../../../src/core/numerics/normal-distribution.ts';
 import fixture from '../../fixtures/mpmath/distributions.json';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 describe('normalProbability', () => {

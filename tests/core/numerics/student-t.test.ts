@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { normalDensity, normalProbability } from '../../../src/core/numerics/normal-distribution.ts';
 import { studentDensity, studentProbability, studentQuantile } from '../../../src/core/numerics/student-t.ts';
 import fixture from '../../fixtures/mpmath/distributions.json';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const degreesOfFreedom = fc.double({ min: 1, max: 500, noNaN: true });

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { knurlShear, knurlShearForce } from '../../../src/core/pull-out/knurl-shear.ts';
 import { insertTurns, torqueOut } from '../../../src/core/pull-out/torque-out.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 import { situationOfNumbers } from '../../support/situations.ts';
 

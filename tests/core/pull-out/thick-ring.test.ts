@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hoopPerPressure, pressFitPressureOf } from '../../../src/core/pull-out/thick-ring.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const STEEL = { modulus: 207_000, poissonRatio: 0.292 };

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Recommendation, RejectedCandidate } from '../../../src/core/recommend/recommendation.ts';
 import type { InsertRecord } from '../../../src/storage/document.ts';
+import fc from '../../support/fast-check.ts';
 import { type Changes, insertRecord, recommended } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 

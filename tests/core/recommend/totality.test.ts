@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { JointAssessment, Limit, TorqueWindow } from '../../../src/core/joint/assessment.ts';
 import { admit } from '../../../src/core/joint/stop.ts';
@@ -9,6 +8,7 @@ import type { JointDocument } from '../../../src/storage/document.ts';
 import { openDocument } from '../../../src/storage/open-document.ts';
 import { type ResolvedDocument, resolveDocument } from '../../../src/storage/resolve.ts';
 import { anyDocument } from '../../support/any-document.ts';
+import fc from '../../support/fast-check.ts';
 import { notFinite } from '../../support/not-finite.ts';
 
 /** A multiple of the step may stand above the largest torque by the dust of its rounding. */

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   creepFactor,
@@ -6,6 +5,7 @@ import {
   creepLaw,
   creepLawThrough,
 } from '../../../src/core/relaxation/findley.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 /** Polycarbonate, ISO 899-1 data sheet: 2400 MPa at short time, 2200 after 1 h, 1900 after 1000 h. */

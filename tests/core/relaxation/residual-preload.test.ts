@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { creepFactor } from '../../../src/core/relaxation/findley.ts';
 import {
   residualPreloadRatio,
   residualPreloadRatioOf,
 } from '../../../src/core/relaxation/residual-preload.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const compliance = fc.double({ min: 1e-7, max: 1e-3, noNaN: true });

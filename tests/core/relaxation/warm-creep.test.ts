@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
 import { warmCreepLaw } from '../../../src/core/relaxation/warm-creep.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 describe('warmCreepLaw', () => {

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type BearingFace,
@@ -7,6 +6,7 @@ import {
   frictionDiameter,
   frictionDiameterOf,
 } from '../../../src/core/screws/head-bearing.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished } from '../../support/published.ts';
 
 const faceOf = (

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   clampForceLeftOf,
@@ -7,6 +6,7 @@ import {
   screwForceOf,
   separationLoad,
 } from '../../../src/core/screws/load-sharing.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const force = fc.double({ min: 1, max: 1e5, noNaN: true });

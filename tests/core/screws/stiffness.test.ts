@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   coneEndDiameter,
@@ -6,6 +5,7 @@ import {
   screwStiffness,
   stiffnessInSeries,
 } from '../../../src/core/screws/stiffness.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 describe('screwStiffness', () => {

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   engagementForEqualStrength,
@@ -8,6 +7,7 @@ import {
   screwStrippingAreaOf,
 } from '../../../src/core/screws/stripping-areas.ts';
 import { type CoarseSize, coarseThread, threadOf } from '../../fixtures/iso-965/threads.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const sizes = ['M2', 'M2.5', 'M3', 'M4', 'M5', 'M6', 'M8'] as const satisfies readonly CoarseSize[];

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   externalMinorDiameter,
@@ -9,6 +8,7 @@ import {
   pitchDiameterOf,
 } from '../../../src/core/screws/thread-geometry.ts';
 import { threadOf, unifiedThread } from '../../fixtures/iso-965/threads.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 /** Printed inch sizes: D, threads an inch, d2, minor external, minor internal (asme-b1.1, reprints). */

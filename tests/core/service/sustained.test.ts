@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FailureMode } from '../../../src/core/pull-out/limit.ts';
 import { sustainedCapacity } from '../../../src/core/service/sustained.ts';
+import fc from '../../support/fast-check.ts';
 import { given } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../src/core/joint/assess.ts';
 import { noRoomAtAll } from '../../../src/core/joint/room-for-insert.ts';
@@ -12,6 +11,7 @@ import type { JointDocument } from '../../../src/storage/document.ts';
 import { openDocument } from '../../../src/storage/open-document.ts';
 import { resolveDocument } from '../../../src/storage/resolve.ts';
 import { anyDocument } from '../../support/any-document.ts';
+import fc from '../../support/fast-check.ts';
 import { notFinite } from '../../support/not-finite.ts';
 import type { Asked } from './subject-of.ts';
 

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { leastPreload, preloadBounds, tighteningFactor } from '../../../src/core/torque/scatter.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 describe('tighteningFactor', () => {

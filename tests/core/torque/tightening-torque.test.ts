@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   clampForce,
@@ -9,6 +8,7 @@ import {
 } from '../../../src/core/torque/tightening-torque.ts';
 import { yieldPreloadOf } from '../../../src/core/torque/yield-preload.ts';
 import { threadOf } from '../../fixtures/iso-965/threads.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 /** Tightening torque, N·m, at 0.9 of yield with one friction in thread and under a hexagon head. */

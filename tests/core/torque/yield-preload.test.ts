@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { stressAreaOf } from '../../../src/core/screws/stress-area.ts';
 import { threadTorquePerForce } from '../../../src/core/torque/tightening-torque.ts';
 import { torsionFactor, yieldPreload, yieldPreloadOf } from '../../../src/core/torque/yield-preload.ts';
 import { coarseThread, threadOf } from '../../fixtures/iso-965/threads.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const preloadOf = (d: number, P: number, threadFriction: number, yieldStrength: number) =>

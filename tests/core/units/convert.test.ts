@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { convert, fromCore, toCore } from '../../../src/core/units/convert.ts';
 import { CORE_UNIT, UNITS, type UnitSymbol } from '../../../src/core/units/units.ts';
+import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 /** Products and quotients of exact factors: a few units in the last place of a double. */
