@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { LIMITS, type LimitName } from './limits.ts';
 
 /** The version that this program writes; older ones are migrated, newer ones refused. */
-export const DOCUMENT_VERSION = 2;
+export const DOCUMENT_VERSION = 3;
 export const DOCUMENT_FORMAT = 'knurlwright-joint';
 
 const within = (name: LimitName) => z.number().check(z.gte(LIMITS[name].least), z.lte(LIMITS[name].greatest));
@@ -92,6 +92,16 @@ const jointSchema = z.strictObject({
     compensation: z.enum(['in-cad', 'in-slicer']),
     fit_mm: within('fit_mm'),
     step_mm: within('step_mm'),
+    /** Corners of the polygon that leaves the CAD program instead of a circle; absent: a circle. */
+    facets: z.optional(count('facets')),
+    /** A hole that is there already and cannot be drawn anew. */
+    existing: z.optional(
+      z.strictObject({
+        diameter_mm: within('holeDiameter_mm'),
+        known: z.enum(['as-drawn', 'as-measured']),
+        depth_mm: z.optional(within('holeDepth_mm')),
+      }),
+    ),
   }),
   screw: z.strictObject({
     thread: id,
@@ -102,6 +112,8 @@ const jointSchema = z.strictObject({
     length_mm: z.optional(within('screwLength_mm')),
     threadLocking: z.enum(['none', 'fluid']),
   }),
+  /** The printer whose holes were measured; absent: an unknown one. */
+  printer: z.optional(id),
   pattern: patternSchema,
   loads: z.strictObject({
     pull_N: within('pull_N'),
@@ -124,8 +136,77 @@ const jointSchema = z.strictObject({
   factors: z.strictObject({ limits: within('factor'), closed: within('factor') }),
 });
 
+const holeReadingSchema = z.strictObject({
+  drawn_mm: within('holeDiameter_mm'),
+  measured_mm: readings('holeDiameter_mm'),
+  instrument: z.enum(['caliper-jaws', 'pin-gauge', 'drill-shank']),
+  axis: z.enum(['vertical', 'horizontal']),
+  facets: z.optional(count('facets')),
+});
+
+/** One machine with one material, nozzle and layer height, and the holes that were measured on it. */
+const printerSchema = z.strictObject({
+  id,
+  name: z.string().check(z.minLength(1), z.maxLength(80)),
+  material: id,
+  nozzle_mm: within('nozzle_mm'),
+  layerHeight_mm: within('layerHeight_mm'),
+  /** Whether the slicer enlarged the holes of the gauge. */
+  gaugeCompensation: z.enum(['none', 'slicer']),
+  jawFlat_mm: within('jawFlat_mm'),
+  gaugeStep_mm: within('gaugeStep_mm'),
+  holes: z.array(holeReadingSchema).check(z.maxLength(LIMITS.holeReadings.greatest)),
+});
+
+export const TEST_KINDS = ['pull-out', 'jack-out-torque', 'torque-out', 'proof-pull'] as const;
+export const FORCE_UNITS = ['kgf', 'N', 'lbf'] as const;
+export const TORQUE_UNITS = ['N·m', 'cN·m', 'in·lb', 'kgf·cm'] as const;
+export const TEST_SETTINGS = ['heat-set', 'cold-pressed', 'hammered', 'screwed-in', 'nut'] as const;
+export const TEST_RESULTS = [
+  'insert-out-clean',
+  'insert-out-with-plastic',
+  'insert-turned',
+  'boss-split',
+  'layers-parted',
+  'screw-broke',
+  'thread-stripped',
+  'held',
+] as const;
+
+/** One test at the bench. Its insert and printer may have gone since: it is kept, and said to be left out. */
+const benchTestSchema = z.strictObject({
+  id,
+  date: z.iso.date(),
+  insert: id,
+  printer: z.optional(id),
+  material: id,
+  axis: z.enum(['along-build', 'across-build']),
+  wallLines: z.optional(count('wallLines')),
+  infill_percent: z.optional(within('infill_percent')),
+  setting: z.enum(TEST_SETTINGS),
+  kind: z.enum(TEST_KINDS),
+  /** As read off the instrument, in the unit beside it. */
+  value: within('testValue'),
+  unit: z.enum([...FORCE_UNITS, ...TORQUE_UNITS]),
+  /** Force at the insert over the force at the scale; 1 without a lever. */
+  leverRatio: within('leverRatio'),
+  /** Resolution and greatest reading of the instrument, in the same unit. */
+  resolution: z.optional(within('testValue')),
+  greatest: z.optional(within('testValue')),
+  result: z.enum(TEST_RESULTS),
+  /** Bore as measured before the insert was set; absent: the one intended. */
+  bore_mm: z.optional(within('holeDiameter_mm')),
+  ironTemperature_degC: z.optional(within('ironTemperature_degC')),
+  settingTime_s: z.optional(within('settingTime_s')),
+  /** A name for what was varied, to compare one way with another. */
+  batch: z.optional(text(40)),
+  photo: z.optional(id),
+  note: text(400),
+});
+
 /**
- * One joint, the drawer of inserts it may be made with, and the caliper they were measured with.
+ * One joint, the drawer of inserts it may be made with, the caliper they were measured with, and what is known of the
+ * printers and from tests.
  * Inputs only: results are computed. Every key that holds a quantity ends in its unit.
  */
 export const documentSchema = z.strictObject({
@@ -138,7 +219,14 @@ export const documentSchema = z.strictObject({
   drawer: z.array(insertSchema).check(z.minLength(LIMITS.drawer.least), z.maxLength(LIMITS.drawer.greatest)),
   /** The insert that the person has picked; absent: the best of the drawer. */
   chosenInsert: z.optional(id),
+  printers: z.array(printerSchema).check(z.maxLength(LIMITS.printers.greatest)),
+  tests: z.array(benchTestSchema).check(z.maxLength(LIMITS.tests.greatest)),
+  /** Whether the tests speak in the answers. */
+  evidence: z.enum(['used', 'left-out']),
 });
 
 export type JointDocument = z.infer<typeof documentSchema>;
+export type PrinterRecord = JointDocument['printers'][number];
+export type HoleReadingRecord = PrinterRecord['holes'][number];
+export type TestRecord = JointDocument['tests'][number];
 export type InsertRecord = JointDocument['drawer'][number];

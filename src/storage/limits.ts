@@ -36,6 +36,19 @@ export const LIMITS = {
   factor: { least: 1, greatest: 10 },
   count: { least: 0, greatest: 100_000 },
   drawer: { least: 1, greatest: 5_000 },
+  printers: { least: 0, greatest: 40 },
+  nozzle_mm: { least: 0.1, greatest: 2 },
+  holeDiameter_mm: { least: 0.2, greatest: 60 },
+  holeReadings: { least: 0, greatest: 500 },
+  facets: { least: 3, greatest: 2_000 },
+  jawFlat_mm: { least: 0, greatest: 3 },
+  gaugeStep_mm: { least: 0.005, greatest: 1 },
+  holeDepth_mm: { least: 0.2, greatest: 500 },
+  tests: { least: 0, greatest: 2_000 },
+  leverRatio: { least: 0.05, greatest: 100 },
+  testValue: { least: 0, greatest: 100_000 },
+  ironTemperature_degC: { least: 20, greatest: 500 },
+  settingTime_s: { least: 0, greatest: 600 },
 } as const satisfies Record<string, { readonly least: number; readonly greatest: number }>;
 
 export type LimitName = keyof typeof LIMITS;

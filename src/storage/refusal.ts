@@ -28,6 +28,7 @@ export type RefusalCode =
   | 'layer-above-line'
   | 'duplicate-id'
   | 'no-such-insert'
+  | 'no-such-printer'
   | 'seat-contradicts-side'
   | 'sleeve-not-wider'
   | 'sleeve-under-countersunk'

@@ -10,6 +10,7 @@ import { LEAST_LOAD_N } from './limits.ts';
 import type { Refusal } from './refusal.ts';
 import { resolveHost } from './resolve-host.ts';
 import { resolveGroup } from './resolve-loads.ts';
+import { resolvePrinter } from './resolve-printers.ts';
 import { resolveScrew } from './resolve-screw.ts';
 import { resolveSleeve, sleeveAlternative } from './resolve-sleeve.ts';
 
@@ -58,6 +59,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     }
   }
   const drawer = resolveDrawer(document, catalogue, faults);
+  resolvePrinter(document, catalogue, faults);
   if (
     document.chosenInsert !== undefined &&
     !document.drawer.some((one) => one.id === document.chosenInsert)

@@ -108,6 +108,10 @@ const WORDS = {
     wrong: `“${text(facts, 'value')}” names two inserts of the drawer.`,
     cause: 'Give one of them another name.',
   }),
+  'no-such-printer': (facts) => ({
+    wrong: `The joint’s printer, “${text(facts, 'value')}”, is not among the printers.`,
+    cause: 'Was it taken out or renamed?',
+  }),
   'no-such-insert': (facts) => ({
     wrong: `The chosen insert, “${text(facts, 'value')}”, is not in the drawer.`,
     cause: 'Was it taken out or renamed?',

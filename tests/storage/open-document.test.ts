@@ -178,8 +178,8 @@ describe('openDocument', () => {
     },
   );
   test('refuses a newer version before it looks at anything else', () => {
-    expect(refusalsOf({ format: 'knurlwright-joint', version: 3, shape: 'unknown' })).toEqual([
-      { path: 'version', code: 'newer-version', facts: { version: 3, known: 2 } },
+    expect(refusalsOf({ format: 'knurlwright-joint', version: 4, shape: 'unknown' })).toEqual([
+      { path: 'version', code: 'newer-version', facts: { version: 4, known: 3 } },
     ]);
   });
   test('refuses an older version, a version that is text and none', () => {

@@ -246,5 +246,8 @@ export const anyDocument: fc.Arbitrary<JointDocument> = oneOf(threads).chain((th
       joint,
       caliper: { permissibleError_mm },
       drawer: drawer.map((insert, index) => ({ ...insert, id: `drawn-${index}` })),
+      printers: [],
+      tests: [],
+      evidence: 'used' as const,
     })),
 );

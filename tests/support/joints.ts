@@ -70,7 +70,7 @@ export function jointDocument(changes: Changes = {}): JointDocument {
   const { drawer, permissibleError_mm, ...joint } = changes;
   return {
     format: DOCUMENT_FORMAT,
-    version: 2,
+    version: 3,
     name: 'Joint of a test',
     scenario: '',
     joint: {
@@ -86,6 +86,9 @@ export function jointDocument(changes: Changes = {}): JointDocument {
     },
     caliper: { permissibleError_mm: permissibleError_mm ?? 0.03 },
     drawer: drawer === undefined ? [insertRecord()] : [...drawer],
+    printers: [],
+    tests: [],
+    evidence: 'used',
   };
 }
 

@@ -55,7 +55,7 @@ export function situationOfNumbers(numbers: Numbers = {}): Situation {
     wall: set('t', numbers.wall, 'mm', passed.wall),
     depth: set('T', numbers.depth, 'mm', passed.depth),
     floor: set('f', numbers.floor, 'mm', passed.floor),
-    bond: set('η', numbers.bond, '-', passed.bond),
+    bond: { ...passed.bond, factor: set('η', numbers.bond, '-', passed.bond.factor) },
     biteFactor: given('k_b', numbers.biteFactor ?? 1, '-'),
     strengths: {
       knurlShear: stress('knurlShear'),

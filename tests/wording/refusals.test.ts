@@ -31,6 +31,7 @@ const CASES = {
   'layer-above-line': [{ layerHeight: 0.6, lineWidth: 0.45 }, '0.45'],
   'duplicate-id': [{ value: 'a' }, '“a”'],
   'no-such-insert': [{ value: 'b' }, '“b”'],
+  'no-such-printer': [{ value: 'attic' }, '“attic”'],
   'seat-contradicts-side': [{ seat: 'far-side', side: 'near-side' }, 'far-side shoulder'],
   'sleeve-not-wider': [{ value: 3.3, hole: 3.4 }, '3.3'],
   'twist-on-one-point': [{ moment: 900 }, 'second screw'],

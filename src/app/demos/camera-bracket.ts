@@ -4,7 +4,7 @@ import { demoInsert } from './demo-insert.ts';
 
 export const CAMERA_BRACKET: JointDocument = {
   format: 'knurlwright-joint',
-  version: 2,
+  version: 3,
   name: 'Camera bracket',
   scenario:
     'A bent steel bracket for a bench camera, held to a PLA arm with an M3 across a sealing strip that keeps a gap of half a millimetre.',
@@ -47,4 +47,7 @@ export const CAMERA_BRACKET: JointDocument = {
     demoInsert('low-three', 'M3', { knurl: [4.62], pilot: [4.02], length: [3.0] }, 100),
     demoInsert('small-half', 'M2.5', { knurl: [4.05], pilot: [3.5], length: [4.5] }, 20),
   ],
+  printers: [],
+  tests: [],
+  evidence: 'used',
 };

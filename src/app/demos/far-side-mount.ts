@@ -3,7 +3,7 @@ import { demoInsert } from './demo-insert.ts';
 
 export const FAR_SIDE_MOUNT: JointDocument = {
   format: 'knurlwright-joint',
-  version: 2,
+  version: 3,
   name: 'Far-side mount',
   scenario:
     'An aluminium rail foot on a printed polycarbonate console, with three M5 screws on a circle. The inserts are set from behind and pulled against a shoulder of plastic.',
@@ -58,4 +58,7 @@ export const FAR_SIDE_MOUNT: JointDocument = {
     demoInsert('slim-four', 'M4', { knurl: [5.6], pilot: [5.1], length: [6.0] }, 30),
     demoInsert('low-three', 'M3', { knurl: [4.6], pilot: [4.0], length: [3.0] }, 100),
   ],
+  printers: [],
+  tests: [],
+  evidence: 'used',
 };

@@ -4,7 +4,7 @@ import { demoInsert } from './demo-insert.ts';
 
 export const METER_COVER: JointDocument = {
   format: 'knurlwright-joint',
-  version: 2,
+  version: 3,
   name: 'Meter cover',
   scenario:
     'A thin stainless cover over the dial of a pocket meter, held by M2 screws in slim posts printed in ASA.',
@@ -48,4 +48,7 @@ export const METER_COVER: JointDocument = {
     demoInsert('low-three', 'M3', { knurl: [4.6], pilot: [4.0], length: [3.0] }, 100),
     demoInsert('small-half', 'M2.5', { knurl: [4.05], pilot: [3.5], length: [4.5] }, 20),
   ],
+  printers: [],
+  tests: [],
+  evidence: 'used',
 };

@@ -3,7 +3,7 @@ import { demoInsert } from './demo-insert.ts';
 
 export const MOTOR_PLATE: JointDocument = {
   format: 'knurlwright-joint',
-  version: 2,
+  version: 3,
   name: 'Motor plate',
   scenario:
     'A steel plate with a small gear motor on an ABS housing that runs warm and shakes: four M4 screws, and a belt that pulls sideways well above the plate.',
@@ -60,4 +60,7 @@ export const MOTOR_PLATE: JointDocument = {
     demoInsert('low-three', 'M3', { knurl: [4.6], pilot: [4.0], length: [3.0] }, 100),
     demoInsert('inch-eight', 'UNC-8-32', { knurl: [6.2], pilot: [5.6], length: [6.35] }, 15),
   ],
+  printers: [],
+  tests: [],
+  evidence: 'used',
 };

@@ -4,7 +4,7 @@ import { demoInsert } from './demo-insert.ts';
 
 export const PARTS_BOX: JointDocument = {
   format: 'knurlwright-joint',
-  version: 2,
+  version: 3,
   name: 'Parts box',
   scenario:
     'A printed lid on a printed box, PETG on PETG, opened often and tightened by feel: a steel spacer in the lid stands on the brass of the insert.',
@@ -52,4 +52,7 @@ export const PARTS_BOX: JointDocument = {
     demoInsert('low-three', 'M3', { knurl: [4.6], pilot: [4.0], length: [3.0] }, 100),
     demoInsert('inch-four', 'UNC-4-40', { knurl: [4.4], pilot: [3.9], length: [4.78] }, 12),
   ],
+  printers: [],
+  tests: [],
+  evidence: 'used',
 };

@@ -4,7 +4,7 @@ import { demoInsert } from './demo-insert.ts';
 
 export const SENSOR_LID: JointDocument = {
   format: 'knurlwright-joint',
-  version: 2,
+  version: 3,
   name: 'Sensor lid',
   scenario: 'A 3 mm aluminium lid, screwed with an M3 to a PETG boss that carries a heat-set brass insert.',
   joint: {
@@ -48,4 +48,7 @@ export const SENSOR_LID: JointDocument = {
     demoInsert('wide-four', 'M4', { knurl: [5.6, 5.58], pilot: [5.1], length: [6.0] }, 30),
     demoInsert('deep-eight', 'M3', { knurl: [5.0], pilot: [4.25], length: [8.0], knurled: [6.1] }, 10),
   ],
+  printers: [],
+  tests: [],
+  evidence: 'used',
 };

@@ -15,6 +15,7 @@ import {
   capacityDeviation,
   frictionScatter,
   type Lognormal,
+  MOST_FREEDOM,
   type ScatterKind,
   scatterKindOf,
   toolScatter,
@@ -64,6 +65,8 @@ export interface ChanceModel {
   readonly torsionPerFriction: number;
   /** σred/σ that the capacity of the screw was worked out with. */
   readonly torsionTaken: number;
+  /** Degrees of freedom of the knurl's scatter. */
+  readonly knurlFreedom: number;
   readonly modes: readonly SampledMode[];
 }
 
@@ -111,6 +114,7 @@ export function chanceModel(joint: AnswerableJoint, insert: Insert, torque: numb
     torsionAtNone: torsionPart(0),
     torsionPerFriction: torsionPart(1) - torsionPart(0),
     torsionTaken: torsionFactor(thread, conversion.threadFriction.low),
+    knurlFreedom: knurlFreedomOf(situation),
     modes: sampledModes(joint, situation),
   };
 }
@@ -148,6 +152,9 @@ const atIntendedBite = (situation: Situation): Situation => ({
   biteFactor: { ...situation.biteFactor, value: 1 },
 });
 
+const knurlFreedomOf = ({ bond }: Situation): number =>
+  Math.min(Math.round(bond.scatter.freedom), MOST_FREEDOM);
+
 function sampledModes(joint: AnswerableJoint, situation: Situation): SampledMode[] {
   const shifts = shiftsOf(situation, joint.holes.behaviour.repeatability);
   return FAILURE_MODES.flatMap((rule) => {
@@ -161,7 +168,7 @@ function sampledModes(joint: AnswerableJoint, situation: Situation): SampledMode
         path,
         scatter,
         median: capacity.median.value,
-        deviation: capacityDeviation(capacity, scatter),
+        deviation: capacityDeviation(capacity, scatter, knurlFreedomOf(situation)),
         ...slopesOf(rule, shifts, capacity.median.value),
       },
     ];

@@ -9,11 +9,12 @@ import { SETUP_FREEDOM } from './scatter.ts';
 import { fillStudentScale } from './student-scale.ts';
 
 /** Draws every random number of a block, always in the same order. */
-function drawNumbers(generator: Generator, { normals, widths }: JointBlock): void {
+function drawNumbers(generator: Generator, knurlFreedom: number, { normals, widths }: JointBlock): void {
   const { own, ...shared } = normals;
   for (const column of [...Object.values<Column>(shared), ...own]) fillNormal(generator, column);
-  for (const column of Object.values<Column>({ ...widths }))
-    fillStudentScale(generator, SETUP_FREEDOM, column);
+  fillStudentScale(generator, knurlFreedom, widths.knurl);
+  fillStudentScale(generator, SETUP_FREEDOM, widths.host);
+  fillStudentScale(generator, SETUP_FREEDOM, widths.clampedPart);
 }
 
 /** What the tool gives over what is dialled, [-], above 0: a setting cannot turn backwards. */
@@ -88,7 +89,7 @@ function drawBite(model: ChanceModel, { bite, normals }: JointBlock): void {
  * @source own-model what scatters and how
  */
 export function drawBlock(model: ChanceModel, generator: Generator, into: JointBlock): void {
-  drawNumbers(generator, into);
+  drawNumbers(generator, model.knurlFreedom, into);
   drawTightening(model, generator, into);
   drawForceNeeded(model, into);
   drawBite(model, into);

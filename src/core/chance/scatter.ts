@@ -1,4 +1,5 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
+import { studentQuantile } from '../numerics/student-t.ts';
 import {
   BETWEEN_SETUPS,
   PRIOR_DEVIATION,
@@ -11,6 +12,9 @@ import type { FrictionRange } from '../screws/screw.ts';
 
 /** Degrees of freedom of what an untested set-up scatters. */
 export const SETUP_FREEDOM = PRIOR_FREEDOM;
+
+/** Above so many degrees of freedom Student's t is drawn with these: it is then within 3 % of the normal one. */
+export const MOST_FREEDOM = 30;
 
 /** Shares of a set-up's deviation between set-ups and within one, [-]; their squares add up to 1. */
 export const BETWEEN = BETWEEN_SETUPS / PRIOR_DEVIATION;
@@ -56,20 +60,27 @@ export function scatterKindOf(mode: FailureMode, clamped: 'metal' | 'printed'): 
  * Deviation of the logarithm of a capacity, from its two values: half of all joints hold the median, 19 of 20 the
  * characteristic one.
  *
- *     s = ln(R/Rk)/q        q = 95 % quantile: Student's t for plastic, normal for metal
+ *     s = ln(R/Rk)/q        q = 95 % quantile: Student's t for plastic, as many degrees as are drawn; normal for metal
  *
  * For plastic that breaks this gives back the scatter between and within set-ups; for plastic pressed for years the
  * loss to creep lies in it; where a standard guarantees a minimum it is 0.
  *
  * @param capacity - median R and characteristic value Rk [N or N·mm]
  * @param kind - whose scatter
+ * @param knurlFreedom - degrees of freedom that the knurl's scatter is drawn with [-], ≥ 1
  * @returns s [-], ≥ 0; 0 where nothing is borne at all
  * @source own-model lognormal through both values
  */
-export function capacityDeviation(capacity: Capacity, kind: ScatterKind): number {
+export function capacityDeviation(capacity: Capacity, kind: ScatterKind, knurlFreedom: number): number {
   const { median, characteristic } = capacity;
   if (characteristic.value <= 0) return 0;
-  return Math.log(median.value / characteristic.value) / (kind === 'metal' ? NORMAL_END : PRIOR_QUANTILE);
+  return Math.log(median.value / characteristic.value) / endOf(kind, knurlFreedom);
+}
+
+function endOf(kind: ScatterKind, knurlFreedom: number): number {
+  if (kind === 'metal') return NORMAL_END;
+  if (kind === 'knurl' && knurlFreedom !== SETUP_FREEDOM) return studentQuantile(0.95, knurlFreedom);
+  return PRIOR_QUANTILE;
 }
 
 /** A lognormal quantity: mean and deviation of its logarithm, [-]. */

@@ -6,6 +6,7 @@ import type { SettingMethod } from '../inserts/insert.ts';
 import type { Pivot } from '../loads/out-of-plane.ts';
 import type { ScrewPattern } from '../loads/pattern.ts';
 import type { PartLoad, PatternLoads } from '../loads/screw-loads.ts';
+import type { TestedSetup } from '../pull-out/bond.ts';
 import type { SeatKind } from '../pull-out/limit.ts';
 import type { Screw } from '../screws/screw.ts';
 
@@ -67,6 +68,8 @@ export interface Joint {
   readonly seatOverride?: SeatKind;
   readonly host: Host;
   readonly setting: SettingMethod;
+  /** What coupons of this set-up say of the bond; absent: nobody has pulled one. */
+  readonly tested?: TestedSetup;
   readonly insertMetal: InsertMetal;
   readonly holes: {
     readonly behaviour: HoleBehaviour;

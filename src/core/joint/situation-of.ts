@@ -1,7 +1,7 @@
 import { hostStrengths } from '../host/strengths.ts';
 import { wallThickness } from '../host/wall-thickness.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import { bondFactor } from '../pull-out/bond.ts';
+import type { Bond } from '../pull-out/bond.ts';
 import type { Contact, Situation, Surroundings } from '../pull-out/situation.ts';
 import type { BearingFace } from '../screws/head-bearing.ts';
 import type { Derived } from '../sources/derived.ts';
@@ -17,6 +17,7 @@ export interface Found {
   readonly screw: ScrewChoice;
   /** Thread that carries: of the chosen screw, or the whole insert's where none fits. */
   readonly engagement: Derived;
+  readonly bond: Bond;
 }
 
 /**
@@ -54,7 +55,6 @@ export function surroundingsOf(joint: AnswerableJoint): Surroundings {
     host: joint.host,
     material,
     strengths: hostStrengths(material, joint.host.axis, joint.loads.serviceTemperature),
-    bond: bondFactor(joint.setting),
     wall: wallThickness(joint.host),
     screw: joint.screw,
     bearingFace: bearingFaceOf(joint),
@@ -70,7 +70,7 @@ export const situationOf = (surroundings: Surroundings, found: Found): Situation
   host: surroundings.host,
   material: surroundings.material,
   strengths: surroundings.strengths,
-  bond: surroundings.bond,
+  bond: found.bond,
   wall: surroundings.wall,
   screw: surroundings.screw,
   bearingFace: surroundings.bearingFace,

@@ -1,5 +1,6 @@
 import type { Insert } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
+import { type Bond, testedBond, untestedBond } from '../pull-out/bond.ts';
 import type { Capacity, FailureMode } from '../pull-out/limit.ts';
 import type { Surroundings } from '../pull-out/situation.ts';
 import type { Derived } from '../sources/derived.ts';
@@ -42,6 +43,21 @@ export interface Frame {
   readonly conversion: TorqueToForce;
   /** Capacities of the modes that do not depend on the insert. */
   readonly shared: ReadonlyMap<FailureMode, Capacity>;
+  readonly bonds: Bonds;
+}
+
+/** Bonds of the inserts that were pulled in this set-up, by their ids, and of every other one. */
+interface Bonds {
+  readonly ofOthers: Bond;
+  readonly bySize: ReadonlyMap<string, Bond>;
+}
+
+function bondsOf({ tested, setting }: Joint): Bonds {
+  if (tested === undefined) return { ofOthers: untestedBond(setting), bySize: new Map() };
+  return {
+    ofOthers: testedBond(tested.unpulled),
+    bySize: new Map([...tested.bySize].map(([id, one]) => [id, testedBond(one)])),
+  };
 }
 
 /** What holds for every insert of a joint. */
@@ -51,7 +67,7 @@ export function frameOf(joint: AnswerableJoint): Frame {
   for (const rule of FAILURE_MODES) {
     if (rule.of === 'joint') shared.set(rule.mode, rule.capacity(surroundings));
   }
-  return { surroundings, conversion: torqueToForce(joint, surroundings), shared };
+  return { surroundings, conversion: torqueToForce(joint, surroundings), shared, bonds: bondsOf(joint) };
 }
 
 /**
@@ -66,7 +82,7 @@ export function frameOf(joint: AnswerableJoint): Frame {
 export function tighten(
   joint: AnswerableJoint,
   insert: Insert,
-  { surroundings, conversion, shared }: Frame = frameOf(joint),
+  { surroundings, conversion, shared, bonds }: Frame = frameOf(joint),
 ): Tightening {
   const dimensions = insertDimensions(insert);
   const bore = boreOf(joint, dimensions);
@@ -81,6 +97,7 @@ export function tighten(
     screw,
     engagement:
       screw.kind === 'chosen' ? screw.engagement : wholeInsertEngaged(joint, dimensions.length.estimate),
+    bond: bonds.bySize.get(insert.id) ?? bonds.ofOthers,
   };
   const situation = situationOf(surroundings, found);
   const actives: ActiveMode[] = [];

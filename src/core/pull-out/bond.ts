@@ -20,11 +20,42 @@ export const PRIOR_DEVIATION = Math.hypot(BETWEEN_SETUPS, WITHIN_SETUP);
 /** 95 % quantile of Student's t for the prior scatter, [-]. */
 export const PRIOR_QUANTILE = studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDOM);
 
-/** Characteristic value over median of everything that an untested set-up scatters, [-]. */
-export const CHARACTERISTIC_PER_MEDIAN = Math.exp(-PRIOR_QUANTILE * PRIOR_DEVIATION);
+/** How the logarithm of a capacity scatters from joint to joint: Student's t. */
+export interface LogScatter {
+  readonly freedom: number;
+  /** 95 % quantile at this freedom, [-]. */
+  readonly quantile: number;
+  /** Scale, [-]. */
+  readonly deviation: number;
+}
+
+const UNTESTED: LogScatter = { freedom: PRIOR_FREEDOM, quantile: PRIOR_QUANTILE, deviation: PRIOR_DEVIATION };
+
+/** The bond factor of the next joint: its median, and how it scatters. */
+export interface Bond {
+  readonly factor: Derived;
+  readonly scatter: LogScatter;
+  /** Coupons that it was learned from; 0: an estimate. */
+  readonly coupons: number;
+}
+
+/** What tests say of the logarithm of the next joint's bond factor: Student's t. */
+export interface TestedBond {
+  readonly centre: number;
+  readonly scale: number;
+  readonly freedom: number;
+  readonly coupons: number;
+}
+
+/** What the tests of one set-up say: of an insert that was pulled, and of one that was not. */
+export interface TestedSetup {
+  readonly unpulled: TestedBond;
+  /** By the id of the insert. */
+  readonly bySize: ReadonlyMap<string, TestedBond>;
+}
 
 /**
- * Median bond factor: what share of the ideal shear cylinder the seated knurl really holds.
+ * Median bond factor before any coupon: what share of the ideal shear cylinder the seated knurl really holds.
  *
  *     η = 0.85 heat-set        η = 0.85/3 cold-pressed or hammered
  *
@@ -48,31 +79,63 @@ export function bondFactor(setting: SettingMethod): Derived {
   };
 }
 
+/** The bond of a set-up that nobody has tested. */
+export const untestedBond = (setting: SettingMethod): Bond => ({
+  factor: bondFactor(setting),
+  scatter: UNTESTED,
+  coupons: 0,
+});
+
+/**
+ * The bond of a set-up that coupons were pulled in: its median and its scatter.
+ *
+ *     η = exp(m)        m location of ln η for the next joint
+ *
+ * @param tested - location and scale of ln η [-], degrees of freedom [-], ≥ 4, how many coupons spoke
+ * @returns η [-] with its scatter
+ * @source own-model posterior of the bond factor
+ */
+export const testedBond = ({ centre, scale, freedom, coupons }: TestedBond): Bond => ({
+  factor: {
+    symbol: 'η',
+    value: Math.exp(centre),
+    unit: '-',
+    formula: 'exp(m_η)',
+    entries: [entry('m_η', centre, '-')],
+    source: 'your-tests',
+    standing: 'measured',
+  },
+  scatter: { freedom, quantile: studentQuantile(CHARACTERISTIC_SHARE, freedom), deviation: scale },
+  coupons,
+});
+
 /**
  * Characteristic value of a plastic failure mode: 19 of 20 joints hold it.
  *
- *     Rk = R · exp(−t · s)        s = √(0.30² + 0.10²), t = 95 % quantile of Student's t with 4 degrees of freedom
+ *     Rk = R · exp(−t · s)        t = 95 % quantile of Student's t
  *
- * The 5 % quantile of the prediction for the next joint of a set-up that nobody has tested: lognormal, scatter between
- * set-ups 0.30, within one 0.10, itself uncertain. The printed strengths scatter between set-ups in the same way.
+ * The 5 % quantile of the prediction for the next joint. Of a set-up that nobody has tested: lognormal, scatter between
+ * set-ups 0.30, within one 0.10, so s = √(0.30² + 0.10²), itself uncertain with 4 degrees of freedom. The printed
+ * strengths scatter between set-ups in the same way. Pulled coupons narrow s for the modes of the knurl.
  *
  * @param median - median capacity R [N or N·mm]
+ * @param scatter - quantile t [-], scale s [-]
  * @returns Rk [N or N·mm]
  * @source own-model prior scatter
  * @example 1000 N gives 510 N
  */
-export function characteristicOf(median: Derived): Derived {
+export function characteristicOf(median: Derived, scatter: LogScatter = UNTESTED): Derived {
   return {
     symbol: 'R_k',
-    value: median.value * CHARACTERISTIC_PER_MEDIAN,
+    value: median.value * Math.exp(-scatter.quantile * scatter.deviation),
     unit: median.unit,
     formula: 'R · exp(−t · s)',
     entries: [
       { symbol: 'R', value: median.value, unit: median.unit, from: median },
-      entry('t', PRIOR_QUANTILE, '-'),
-      entry('s', PRIOR_DEVIATION, '-'),
+      entry('t', scatter.quantile, '-'),
+      entry('s', scatter.deviation, '-'),
     ],
-    source: 'own-model',
+    source: scatter === UNTESTED ? 'own-model' : 'your-tests',
     standing: 'estimate',
   };
 }

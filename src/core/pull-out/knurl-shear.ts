@@ -22,11 +22,17 @@ export function knurlShearForce(situation: Situation): Derived {
   const knurled = insert.knurledLength.estimate;
   return {
     symbol: 'F_ks',
-    value: bond.value * strengths.knurlShear.value * Math.PI * knurl.value * knurled.value * biteFactor.value,
+    value:
+      bond.factor.value *
+      strengths.knurlShear.value *
+      Math.PI *
+      knurl.value *
+      knurled.value *
+      biteFactor.value,
     unit: 'N',
     formula: 'η · τ · π · D_k · L_k · k_b',
     entries: [
-      entryFrom(bond),
+      entryFrom(bond.factor),
       entryFrom(strengths.knurlShear),
       entryFrom(knurl),
       entryFrom(knurled),
@@ -44,6 +50,6 @@ export const knurlShear: InsertRule = {
   path: (seat) => (seat === 'on-insert' ? 'pull' : seat === 'far-side' ? 'none' : 'clamp'),
   capacity: (situation) => {
     const median = knurlShearForce(situation);
-    return { median, characteristic: characteristicOf(median) };
+    return { median, characteristic: characteristicOf(median, situation.bond.scatter) };
   },
 };

@@ -6,6 +6,7 @@ import type { SettingMethod } from '../inserts/insert.ts';
 import type { BearingFace } from '../screws/head-bearing.ts';
 import type { Screw } from '../screws/screw.ts';
 import type { Derived } from '../sources/derived.ts';
+import type { Bond } from './bond.ts';
 import type { Capacity, FailureMode, LoadPath, SeatKind } from './limit.ts';
 
 /** What the head presses on: metal up to a limiting pressure, or a polymer with its strength at service temperature. */
@@ -21,7 +22,7 @@ export interface Situation {
   readonly host: Host;
   readonly material: PrintedMaterial;
   readonly strengths: HostStrengths;
-  readonly bond: Derived;
+  readonly bond: Bond;
   readonly bore: Derived;
   readonly bite: Derived;
   readonly biteFactor: Derived;
@@ -43,16 +44,7 @@ export interface Situation {
 /** What a failure mode may ask of the joint, whatever its insert. */
 export type Surroundings = Pick<
   Situation,
-  | 'setting'
-  | 'insertMetal'
-  | 'host'
-  | 'material'
-  | 'strengths'
-  | 'bond'
-  | 'wall'
-  | 'screw'
-  | 'bearingFace'
-  | 'clamped'
+  'setting' | 'insertMetal' | 'host' | 'material' | 'strengths' | 'wall' | 'screw' | 'bearingFace' | 'clamped'
 >;
 
 /** One way to fail: when it is there at all, and what loads it. */

@@ -20,14 +20,14 @@ export function torqueOut(situation: Situation): Derived {
   const knurl = insert.knurlDiameter.estimate;
   const knurled = insert.knurledLength.estimate;
   const force =
-    bond.value * strengths.knurlShear.value * Math.PI * knurl.value * knurled.value * biteFactor.value;
+    bond.factor.value * strengths.knurlShear.value * Math.PI * knurl.value * knurled.value * biteFactor.value;
   return {
     symbol: 'T_out',
     value: (force * knurl.value) / 2,
     unit: 'N·mm',
     formula: 'η · τ · π · D_k · L_k · k_b · D_k/2',
     entries: [
-      entryFrom(bond),
+      entryFrom(bond.factor),
       entryFrom(strengths.knurlShear),
       entryFrom(knurl),
       entryFrom(knurled),
@@ -45,6 +45,6 @@ export const insertTurns: InsertRule = {
   path: () => 'torque',
   capacity: (situation) => {
     const median = torqueOut(situation);
-    return { median, characteristic: characteristicOf(median) };
+    return { median, characteristic: characteristicOf(median, situation.bond.scatter) };
   },
 };

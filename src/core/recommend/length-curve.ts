@@ -2,7 +2,6 @@ import type { Insert } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { tighten } from '../joint/tightening.ts';
-import { CHARACTERISTIC_PER_MEDIAN } from '../pull-out/bond.ts';
 
 /** Strength and torque of one length of an otherwise unchanged insert. */
 export interface LengthPoint {
@@ -56,7 +55,7 @@ export function lengthCurve(
         length: one,
         median: median.value,
         characteristic: characteristic.value,
-        upper: median.value / CHARACTERISTIC_PER_MEDIAN,
+        upper: median.value ** 2 / characteristic.value,
         jackOutTorque: median.value * near.conversion.slippery,
         ...(asBuilt.dial === undefined ? {} : { dial: asBuilt.dial }),
       };

@@ -167,6 +167,7 @@ export const SOURCES = {
     note: 'Public build threads and hardware notes.',
   },
   'own-model': { title: 'Model of this program, explained in docs/method.md', howKnown: 'derived' },
+  'your-tests': { title: 'Your own tests', howKnown: 'read' },
   'your-measurement': { title: 'Your own measurement', howKnown: 'read' },
   elasticity: {
     title: 'Closed forms of linear elasticity (thick cylinder of Lamé, coaxial shear)',

@@ -9,11 +9,7 @@ import {
   WITHIN,
 } from '../../../src/core/chance/scatter.ts';
 import { studentQuantile } from '../../../src/core/numerics/student-t.ts';
-import {
-  CHARACTERISTIC_PER_MEDIAN,
-  characteristicOf,
-  PRIOR_DEVIATION,
-} from '../../../src/core/pull-out/bond.ts';
+import { characteristicOf, PRIOR_DEVIATION } from '../../../src/core/pull-out/bond.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
@@ -26,7 +22,7 @@ describe('the scatter of a set-up', () => {
   test('has the freedom that the characteristic values of the bond are worked out with', () => {
     expectRelative(
       Math.exp(-studentQuantile(0.95, SETUP_FREEDOM) * PRIOR_DEVIATION),
-      CHARACTERISTIC_PER_MEDIAN,
+      characteristicOf(given('F', 1, 'N')).value,
     );
   });
   test('is one tenth within: 0.10² of 0.30² + 0.10², the rest between', () => {
@@ -41,19 +37,25 @@ describe('capacityDeviation', () => {
     (kind) => {
       const median = given('F', 1234, 'N');
       expectRelative(
-        capacityDeviation({ median, characteristic: characteristicOf(median) }, kind),
+        capacityDeviation({ median, characteristic: characteristicOf(median) }, kind, SETUP_FREEDOM),
         PRIOR_DEVIATION,
       );
     },
   );
+  test('of a knurl that coupons were pulled of gives back the scale that they say', () => {
+    const scatter = { freedom: 9, quantile: studentQuantile(0.95, 9), deviation: 0.173 };
+    const median = given('F', 1234, 'N');
+    const tested = { median, characteristic: characteristicOf(median, scatter) };
+    expectRelative(capacityDeviation(tested, 'knurl', 9), 0.173);
+  });
   test('of metal is ln(R/Rk) over 1.6449, the printed 95 % quantile of the normal distribution', () => {
-    expectPublished(Math.log(230 / 190) / capacityDeviation(capacity(230, 190), 'metal'), '1.6449');
+    expectPublished(Math.log(230 / 190) / capacityDeviation(capacity(230, 190), 'metal', 4), '1.6449');
   });
   test('of a guaranteed minimum is none', () => {
-    expect(capacityDeviation(capacity(4100, 4100), 'metal')).toBe(0);
+    expect(capacityDeviation(capacity(4100, 4100), 'metal', 4)).toBe(0);
   });
   test('of a mode that bears nothing is none', () => {
-    expect(capacityDeviation(capacity(0, 0), 'host')).toBe(0);
+    expect(capacityDeviation(capacity(0, 0), 'host', 4)).toBe(0);
   });
 });
 

@@ -13,7 +13,7 @@ function sampled(degrees: number, seed: number): Float64Array {
 }
 
 describe('studentScale', () => {
-  test.each([2, 4, 10])(
+  test.each([1, 2, 4, 5, 10, 17])(
     'makes a normal number one of Student with %i degrees of freedom (Kolmogorov and Smirnov, 1 %)',
     (degrees) => {
       expectDistribution(sampled(degrees, 17 + degrees), (t) => studentProbability(t, degrees));

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { studentProbability } from '../../../src/core/numerics/student-t.ts';
 import {
   bondFactor,
-  CHARACTERISTIC_PER_MEDIAN,
   characteristicOf,
   PRIOR_DEVIATION,
+  testedBond,
 } from '../../../src/core/pull-out/bond.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
@@ -26,6 +26,19 @@ describe('bondFactor', () => {
   });
 });
 
+describe('testedBond', () => {
+  const tested = { centre: -0.21, scale: 0.13, freedom: 9, coupons: 5 };
+  test('has the median that the tests give, exp(−0.21) = 0.8106 (hand calculation)', () => {
+    expectPublished(testedBond(tested).factor.value, '0.8106');
+    expect(testedBond(tested).factor).toMatchObject({ standing: 'measured', source: 'your-tests' });
+  });
+  test('leaves 19 of 20 joints above exp(−1.833 · 0.13) of it, t of 9 degrees of freedom (printed tables)', () => {
+    const { scatter } = testedBond(tested);
+    expectPublished(scatter.quantile, '1.833');
+    expectPublished(characteristicOf(given('F', 1000, 'N'), scatter).value, '788');
+  });
+});
+
 describe('characteristicOf', () => {
   test('of 1000 N is 510 N (hand calculation with t 2.132 of 4 degrees of freedom, printed tables)', () => {
     // exp(−2.132 · √(0.09 + 0.01)) = exp(−0.6742) = 0.5096
@@ -33,7 +46,7 @@ describe('characteristicOf', () => {
   });
   test('is held by 19 of 20 joints (law: Student probability of the quantile)', () => {
     expectRelative(
-      studentProbability(Math.log(1 / CHARACTERISTIC_PER_MEDIAN) / PRIOR_DEVIATION, 4),
+      studentProbability(Math.log(941 / characteristicOf(given('F', 941, 'N')).value) / PRIOR_DEVIATION, 4),
       0.95,
       1e-10,
     );

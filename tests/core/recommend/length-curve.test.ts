@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { CHARACTERISTIC_PER_MEDIAN } from '../../../src/core/pull-out/bond.ts';
+import { characteristicOf } from '../../../src/core/pull-out/bond.ts';
 import { lengthCurve } from '../../../src/core/recommend/length-curve.ts';
-import { answerableJoint, assessed, theInsert } from '../../support/joints.ts';
+import { answerableJoint, assessed, given, theInsert } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const LENGTHS = [2.3, 4.1, 5.3, 7.7] as const;
@@ -28,7 +28,7 @@ describe('lengthCurve', () => {
   test('spreads as far up as down on the logarithm', () => {
     for (const { upper, median, characteristic } of curve()) {
       expectRelative(upper * characteristic, median ** 2);
-      expectRelative(characteristic / median, CHARACTERISTIC_PER_MEDIAN);
+      expectRelative(characteristic, characteristicOf(given('F_ks', median, 'N')).value);
     }
   });
   test('pulls itself out at K·d·F: the torque that gives the shear force at slippery friction', () => {
