@@ -13,9 +13,10 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   storage: { rooms: { core: 'all' }, packages: ['zod'] },
   wording: { rooms: { core: 'all', storage: 'all' }, packages: [] },
   headless: { rooms: { core: 'all', data: 'all', storage: 'all', wording: 'all' }, packages: ['node:'] },
-  workers: { rooms: { core: 'all', data: 'all' }, packages: [] },
+  solids: { rooms: { core: 'all' }, packages: ['fflate', 'earcut', 'saxes'] },
+  workers: { rooms: { core: 'all', data: 'all', solids: 'all' }, packages: [] },
   app: {
-    rooms: { core: 'all', data: 'all', storage: 'all', wording: 'all', workers: 'all' },
+    rooms: { core: 'all', data: 'all', storage: 'all', wording: 'all', workers: 'all', solids: 'all' },
     packages: ['react', 'react-dom', 'mathjs', 'recharts', 'zod'],
   },
 };
@@ -24,7 +25,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
 export const CORE_STOREYS: readonly (readonly string[])[] = [
   ['units', 'sources', 'numerics'],
   ['inserts', 'host', 'screws', 'evidence'],
-  ['holes', 'pull-out', 'torque', 'relaxation', 'loads'],
+  ['holes', 'pull-out', 'torque', 'relaxation', 'loads', 'hole-finding'],
   ['joint'],
   ['chance', 'service'],
   ['recommend'],
