@@ -1,0 +1,124 @@
+import type { FacetModel } from './facet-model.ts';
+import { nextEdge } from './neighbours.ts';
+import { along, directionOf, dot, type Point, vertexAt } from './surface.ts';
+
+/** How far a facet may lean against an axis and still be of its wall: triangles of a curved wall lean a little. */
+export const LEANING_SINE = Math.sin((12 * Math.PI) / 180);
+
+/** Edges that agree with a direction are parallel to it within this. */
+const PARALLEL_COSINE = Math.cos((1.5 * Math.PI) / 180);
+const CANDIDATES = 24;
+/** A sample of this many edges decides between the candidates. */
+const JURY = 4096;
+
+const ORIGIN: Point = { x: 0, y: 0, z: 0 };
+
+/** From the start of an edge to its end. */
+export function edgeVector({ surface }: FacetModel, edge: number): Point {
+  const from = vertexAt(surface, surface.triangles[edge] ?? 0);
+  return along(vertexAt(surface, surface.triangles[nextEdge(edge)] ?? 0), -1, from);
+}
+
+export function normalAt({ normals }: FacetModel, face: number): Point {
+  const at = 3 * face;
+  return { x: normals[at] ?? 0, y: normals[at + 1] ?? 0, z: normals[at + 2] ?? 0 };
+}
+
+/** Sum of the vectors within PARALLEL of a direction, all turned its way. */
+function sumAlong(vectors: readonly Point[], direction: Point): Point {
+  let sum = ORIGIN;
+  for (const vector of vectors) {
+    const share = dot(vector, direction);
+    const length = Math.hypot(vector.x, vector.y, vector.z);
+    if (Math.abs(share) >= PARALLEL_COSINE * length) sum = along(sum, Math.sign(share), vector);
+  }
+  return sum;
+}
+
+const everyNth = <Item>(items: readonly Item[], most: number): readonly Item[] => {
+  const step = Math.ceil(items.length / most);
+  return step <= 1 ? items : items.filter((_, place) => place % step === 0);
+};
+
+/**
+ * The direction that most of the turning edges share, by their length: two neighbouring facets of a drawn hole meet
+ * in a line along its axis.
+ */
+function directionOfEdges(model: FacetModel, edges: readonly number[]): Point | undefined {
+  const vectors = edges.map((edge) => edgeVector(model, edge));
+  const lengthOf = ({ x, y, z }: Point) => x * x + y * y + z * z;
+  const longest = vectors.reduce(
+    (best, vector) => (lengthOf(vector) > lengthOf(best) ? vector : best),
+    ORIGIN,
+  );
+  const jury = everyNth(vectors, JURY);
+  let best: Point | undefined;
+  let bestLength = 0;
+  for (const vector of [longest, ...everyNth(vectors, CANDIDATES)]) {
+    const direction = directionOf(vector);
+    if (direction === undefined) continue;
+    const sum = sumAlong(jury, direction);
+    const length = Math.hypot(sum.x, sum.y, sum.z);
+    if (length > bestLength * (1 + 1e-9)) {
+      best = directionOf(sum);
+      bestLength = length;
+    }
+  }
+  return best === undefined ? undefined : directionOf(sumAlong(vectors, best));
+}
+
+/** Direction that a symmetric matrix stretches least, by inverse iteration from the longest row of its adjugate. */
+function leastStretched([xx, xy, xz, yy, yz, zz]: readonly [number, number, number, number, number, number]) {
+  // A little on the diagonal keeps an exactly flat matrix invertible and moves no direction.
+  const dust = 1e-9 * (xx + yy + zz);
+  const [a, d, f] = [xx + dust, yy + dust, zz + dust];
+  const rows = [
+    { x: d * f - yz * yz, y: xz * yz - xy * f, z: xy * yz - xz * d },
+    { x: xz * yz - xy * f, y: a * f - xz * xz, z: xy * xz - a * yz },
+    { x: xy * yz - xz * d, y: xy * xz - a * yz, z: a * d - xy * xy },
+  ] as const;
+  const times = (vector: Point): Point => ({
+    x: dot(rows[0], vector),
+    y: dot(rows[1], vector),
+    z: dot(rows[2], vector),
+  });
+  const longest = rows.reduce<Point>((best, row) => (dot(row, row) > dot(best, best) ? row : best), rows[0]);
+  let direction = directionOf(longest);
+  for (let turn = 0; turn < 4 && direction !== undefined; turn += 1)
+    direction = directionOf(times(direction));
+  return direction;
+}
+
+/** The direction that all normals are nearest to perpendicular to, by area. */
+function directionAcrossNormals(
+  model: FacetModel,
+  faces: ArrayLike<number>,
+  near?: Point,
+): Point | undefined {
+  let [xx, xy, xz, yy, yz, zz] = [0, 0, 0, 0, 0, 0];
+  for (let place = 0; place < faces.length; place += 1) {
+    const face = faces[place] ?? 0;
+    const normal = normalAt(model, face);
+    if (near !== undefined && Math.abs(dot(normal, near)) > 2 * LEANING_SINE) continue;
+    const area = model.areas[face] ?? 0;
+    xx += area * normal.x * normal.x;
+    xy += area * normal.x * normal.y;
+    xz += area * normal.x * normal.z;
+    yy += area * normal.y * normal.y;
+    yz += area * normal.y * normal.z;
+    zz += area * normal.z * normal.z;
+  }
+  return leastStretched([xx, xy, xz, yy, yz, zz]);
+}
+
+/** Directions that a hole among these triangles may have, the likelier one first. */
+export function axisCandidates(
+  model: FacetModel,
+  faces: ArrayLike<number>,
+  edges: readonly number[],
+): readonly Point[] {
+  const rough = directionAcrossNormals(model, faces);
+  const nearer = rough === undefined ? undefined : directionAcrossNormals(model, faces, rough);
+  const ofNormals = nearer === undefined ? undefined : directionAcrossNormals(model, faces, nearer);
+  return [directionOfEdges(model, edges), ofNormals].filter((axis) => axis !== undefined);
+}

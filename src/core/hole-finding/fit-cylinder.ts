@@ -1,0 +1,127 @@
+import { normalEquations } from './least-squares.ts';
+import { across, along, directionOf, dot, type Point } from './surface.ts';
+
+/** A corner of a wall with its weight. */
+export interface Corner {
+  readonly vertex: number;
+  readonly place: Point;
+  readonly weight: number;
+}
+
+export interface Cylinder {
+  /** A place on the axis. */
+  readonly centre: Point;
+  readonly axis: Point;
+  /** mm, > 0. */
+  readonly radius: number;
+}
+
+/** Corners farther than this share of the radius from the circle are left out of the next fit. */
+const TRIMS = [0.04, 0.01, 0.003, 0.0015] as const;
+const STEPS_EACH = 3;
+
+/** A place against the axis of a cylinder: across it in u and v, along it in w. */
+export function against({ centre, axis }: Pick<Cylinder, 'centre' | 'axis'>) {
+  const { u, v } = across(axis);
+  return (place: Point) => {
+    const arm = along(place, -1, centre);
+    return { u: dot(arm, u), v: dot(arm, v), w: dot(arm, axis) };
+  };
+}
+
+/**
+ * The circle through corners seen along the axis, with the squares of the radii as errors.
+ *
+ *     u² + v² = 2 · u · a + 2 · v · b + c        r = √(c + a² + b²)
+ */
+function circleAlong(corners: readonly Corner[], centre: Point, axis: Point): Cylinder | undefined {
+  const view = against({ centre, axis });
+  const equations = normalEquations(3);
+  for (const { place, weight } of corners) {
+    const { u, v } = view(place);
+    equations.add([2 * u, 2 * v, 1], u * u + v * v, weight);
+  }
+  const [a, b, c] = equations.solve() ?? [];
+  if (a === undefined || b === undefined || c === undefined) return undefined;
+  const squared = c + a * a + b * b;
+  if (!(squared > 0)) return undefined;
+  const { u, v } = across(axis);
+  return { centre: along(along(centre, a, u), b, v), axis, radius: Math.sqrt(squared) };
+}
+
+/** One step of Gauss and Newton towards the cylinder with the least squares of the distances. */
+function nearer(corners: readonly Corner[], cylinder: Cylinder, middle: number): Cylinder | undefined {
+  const view = against(cylinder);
+  const { u: towardsU, v: towardsV } = across(cylinder.axis);
+  const equations = normalEquations(5);
+  for (const { place, weight } of corners) {
+    const { u, v, w } = view(place);
+    const distance = Math.hypot(u, v);
+    if (distance === 0) continue;
+    const [cosine, sine, arm] = [u / distance, v / distance, w - middle];
+    equations.add([cosine, sine, 1, arm * cosine, arm * sine], distance - cylinder.radius, weight);
+  }
+  const [shiftU, shiftV, growth, tiltU, tiltV] = equations.solve() ?? [];
+  if (shiftU === undefined || shiftV === undefined || growth === undefined) return undefined;
+  if (tiltU === undefined || tiltV === undefined) return undefined;
+  const axis = directionOf(along(along(cylinder.axis, tiltU, towardsU), tiltV, towardsV));
+  const radius = cylinder.radius + growth;
+  if (axis === undefined || !(radius > 0)) return undefined;
+  const pivot = along(cylinder.centre, middle, cylinder.axis);
+  return { centre: along(along(pivot, shiftU, towardsU), shiftV, towardsV), axis, radius };
+}
+
+/** The value that half of the weight lies below. */
+function weightedMedian(values: readonly { readonly value: number; readonly weight: number }[]): number {
+  const sorted = [...values].sort((one, other) => one.value - other.value);
+  const half = sorted.reduce((sum, { weight }) => sum + weight, 0) / 2;
+  let sum = 0;
+  for (const { value, weight } of sorted) {
+    sum += weight;
+    if (sum >= half) return value;
+  }
+  return 0;
+}
+
+const distanceFrom = (cylinder: Cylinder) => {
+  const view = against(cylinder);
+  return ({ place }: Corner) => {
+    const { u, v } = view(place);
+    return Math.hypot(u, v);
+  };
+};
+
+/**
+ * The cylinder through the corners of a wall. Corners that do not lie on it, of a fillet or a cross hole, are
+ * left out step by step.
+ *
+ * @param corners - at least three, weights above 0
+ * @param axis - near the cylinder's own, within some degrees
+ * @returns the cylinder; undefined where the corners make none
+ */
+export function fitCylinder(corners: readonly Corner[], axis: Point): Cylinder | undefined {
+  const [first] = corners;
+  if (first === undefined) return undefined;
+  let cylinder = circleAlong(corners, first.place, axis);
+  for (const share of TRIMS) {
+    if (cylinder === undefined) return undefined;
+    const distanceOf = distanceFrom(cylinder);
+    const distances = corners.map((corner) => ({ value: distanceOf(corner), weight: corner.weight }));
+    const radius = weightedMedian(distances);
+    const kept = corners.filter(
+      (_, place) => Math.abs((distances[place]?.value ?? 0) - radius) <= share * radius,
+    );
+    for (let step = 0; step < STEPS_EACH && cylinder !== undefined; step += 1) {
+      const { w } = middleOf(kept, cylinder);
+      cylinder = nearer(kept, step === 0 ? { ...cylinder, radius } : cylinder, w);
+    }
+  }
+  return cylinder;
+}
+
+/** Where the corners lie along the axis, on average. */
+function middleOf(corners: readonly Corner[], cylinder: Cylinder): { readonly w: number } {
+  const view = against(cylinder);
+  const total = corners.reduce((sum, { weight }) => sum + weight, 0);
+  return { w: corners.reduce((sum, { place, weight }) => sum + weight * view(place).w, 0) / total };
+}

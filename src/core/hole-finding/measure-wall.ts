@@ -1,0 +1,135 @@
+import { edgeVector } from './axis-candidates.ts';
+import { type End, endsOf } from './ends.ts';
+import type { FacetModel } from './facet-model.ts';
+import { against } from './fit-cylinder.ts';
+import type { FoundHole, Lie } from './hole.ts';
+import { nextEdge } from './neighbours.ts';
+import { along, dot, type Point, vertexAt } from './surface.ts';
+import type { Wall } from './wall.ts';
+
+/** A wall that is open along its side by more than this is no hole, rad. */
+const LEAST_TURN = (300 * Math.PI) / 180;
+/** Corners nearer than this are on one line along the axis, rad: a 400th of a turn is eight times as much. */
+const SAME_ANGLE = 0.002;
+/** A gap between corners is no facet where it is wider than so many usual ones, and wider than any fine facet. */
+const GAP_OVER_USUAL = 2.5;
+const LEAST_GAP = (20 * Math.PI) / 180;
+/** Share of the turning edges, by length, that run along the axis of a drawn hole. */
+const DRAWN_SHARE = 0.8;
+const PARALLEL_COSINE = Math.cos((2 * Math.PI) / 180);
+const LIE_SINE = Math.sin((5 * Math.PI) / 180);
+/** A ring of a ball or a torus passes for a cylinder as far as this share of its diameter. */
+const RING_DEPTH = 0.1;
+
+const UP: Point = { x: 0, y: 0, z: 1 };
+
+/** Angles round the axis with those that are the same taken together, rising. */
+function distinctAngles(angles: readonly number[]): readonly number[] {
+  const sorted = [...angles].sort((one, other) => one - other);
+  const distinct = sorted.filter((angle, place) => angle - (sorted[place - 1] ?? -Infinity) > SAME_ANGLE);
+  const [first = 0] = distinct;
+  const last = distinct.at(-1) ?? 0;
+  return distinct.length > 1 && first + 2 * Math.PI - last <= SAME_ANGLE ? distinct.slice(1) : distinct;
+}
+
+/** Facets between angles, and how far they go round. */
+function facetsBetween(angles: readonly number[]): { readonly facets: number; readonly turn: number } {
+  const gaps = angles.map((angle, place) => (angles[place + 1] ?? (angles[0] ?? 0) + 2 * Math.PI) - angle);
+  const usual = [...gaps].sort((one, other) => one - other)[Math.floor(gaps.length / 2)] ?? 0;
+  const filled = gaps.filter((gap) => gap <= Math.max(GAP_OVER_USUAL * usual, LEAST_GAP));
+  return { facets: filled.length, turn: filled.reduce((sum, gap) => sum + gap, 0) };
+}
+
+/** Distance from the origin to the line between two places. */
+function distanceToLine(a: { u: number; v: number }, b: { u: number; v: number }): number {
+  const [du, dv] = [b.u - a.u, b.v - a.v];
+  const squared = du * du + dv * dv;
+  const share = squared > 0 ? Math.min(1, Math.max(0, -(a.u * du + a.v * dv) / squared)) : 0;
+  return Math.hypot(a.u + share * du, a.v + share * dv);
+}
+
+/** What the triangles of a wall say seen along its axis. */
+function outline(model: FacetModel, wall: Wall) {
+  const { surface } = model;
+  const view = against(wall.cylinder);
+  const seen = (vertex: number) => view(vertexAt(surface, vertex));
+  let [least, most, flat] = [Infinity, -Infinity, Infinity];
+  for (const face of wall.faces) {
+    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
+      const a = seen(surface.triangles[edge] ?? 0);
+      const b = seen(surface.triangles[nextEdge(edge)] ?? 0);
+      least = Math.min(least, a.w);
+      most = Math.max(most, a.w);
+      flat = Math.min(flat, distanceToLine(a, b));
+    }
+  }
+  let [length, drawnLength] = [0, 0];
+  const drawn: number[] = [];
+  const all: number[] = [];
+  for (const edge of wall.edges) {
+    const vector = edgeVector(model, edge);
+    const long = Math.hypot(vector.x, vector.y, vector.z);
+    length += long;
+    const ends = [seen(surface.triangles[edge] ?? 0), seen(surface.triangles[nextEdge(edge)] ?? 0)];
+    const angles = ends.map(({ u, v }) => Math.atan2(v, u));
+    all.push(...angles);
+    if (Math.abs(dot(vector, wall.cylinder.axis)) < PARALLEL_COSINE * long) continue;
+    drawnLength += long;
+    drawn.push(...angles);
+  }
+  const angles = distinctAngles(drawnLength >= DRAWN_SHARE * length ? drawn : all);
+  return { least, most, flat, angles };
+}
+
+function lieOf(axis: Point): { readonly lie: Lie; readonly tilt: number } {
+  const rise = Math.min(1, Math.abs(dot(axis, UP)));
+  const tilt = Math.acos(rise);
+  if (Math.sin(tilt) <= LIE_SINE) return { lie: 'vertical', tilt };
+  return { lie: rise <= LIE_SINE ? 'horizontal' : 'oblique', tilt };
+}
+
+/** Of two directions of one axis the one whose first coordinate that matters is negative, z before y before x. */
+function downward(axis: Point): boolean {
+  const [significant = 0] = [axis.z, axis.y, axis.x].filter((value) => Math.abs(value) > 1e-6);
+  return significant < 0;
+}
+
+/** Whether the mouth is at the low end; undefined where neither end is open. */
+function mouthIsLow(
+  axis: Point,
+  { low, high }: { readonly low: End; readonly high: End },
+): boolean | undefined {
+  const [lowOpen, highOpen] = [low.openShare > 0.5, high.openShare > 0.5];
+  if (!lowOpen && !highOpen) return undefined;
+  // Of a through hole the upper mouth: an insert is most easily set from above.
+  return lowOpen && highOpen ? downward(axis) : lowOpen;
+}
+
+/**
+ * A wall as a hole. A wall that does not go round far enough, that is closed at both ends, or that is the rim of a
+ * round pocket is none.
+ */
+export function holeOf(model: FacetModel, wall: Wall): FoundHole | undefined {
+  const { axis, centre, radius } = wall.cylinder;
+  const { least, most, flat, angles } = outline(model, wall);
+  const { facets, turn } = facetsBetween(angles);
+  const ends = endsOf(model, wall);
+  if (turn < LEAST_TURN || facets < 5 || ends === undefined) return undefined;
+  const isLow = mouthIsLow(axis, ends);
+  if (isLow === undefined) return undefined;
+  const [near, far] = isLow ? [ends.low, ends.high] : [ends.high, ends.low];
+  const depth = most - least;
+  if (far.smoothShare > 0.5 && depth < RING_DEPTH * 2 * radius) return undefined;
+  return {
+    mouth: along(centre, (near.least + near.most) / 2, axis),
+    direction: isLow ? axis : { x: -axis.x, y: -axis.y, z: -axis.z },
+    ...lieOf(axis),
+    cornerDiameter: 2 * radius,
+    acrossFlats: 2 * flat,
+    depth,
+    depthAllRound: Math.max(0, ends.high.least - ends.low.most),
+    facets,
+    turn,
+    ends: { mouth: 'open', far: far.openShare > 0.5 ? 'open' : 'closed' },
+  };
+}

@@ -1,0 +1,131 @@
+import { edgeVector, LEANING_SINE, normalAt } from './axis-candidates.ts';
+import { type FacetModel, TURN } from './facet-model.ts';
+import { against, type Corner, type Cylinder, fitCylinder } from './fit-cylinder.ts';
+import { NONE, nextEdge } from './neighbours.ts';
+import { LEAST_TURNS } from './regions.ts';
+import { dot, type Point, vertexAt } from './surface.ts';
+
+/** Corners lie on the circle within this share of its radius, and rounding of the file. */
+const ROUND_SHARE = 0.0015;
+const ROUNDING = 2e-6;
+/** The middle of a hexagon's side lies at 0.866 of its corner circle. */
+const LEAST_FLAT = 0.86;
+
+/** The triangles of a cylindrical wall that looks at its own axis. */
+export interface Wall {
+  readonly cylinder: Cylinder;
+  readonly faces: readonly number[];
+  /** Edges inside the wall at which it turns, each once. */
+  readonly edges: readonly number[];
+}
+
+/** The edges at which triangles of one set turn inward smoothly, each once. */
+export function turningEdges({ marks, neighbours, turns }: FacetModel, faces: ArrayLike<number>): number[] {
+  const edges: number[] = [];
+  for (let place = 0; place < faces.length; place += 1) {
+    const face = faces[place] ?? 0;
+    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
+      const other = neighbours[edge] ?? NONE;
+      if (other > edge && turns[edge] === TURN.smooth && marks[face] === marks[Math.floor(other / 3)])
+        edges.push(edge);
+    }
+  }
+  return edges;
+}
+
+/** Ends of edges as corners; those of long edges along the axis weigh most, so a fillet's weigh little. */
+function cornersOf(model: FacetModel, edges: readonly number[], axis: Point): readonly Corner[] {
+  const { surface } = model;
+  const weights = new Map<number, number>();
+  for (const edge of edges) {
+    const vector = edgeVector(model, edge);
+    const weight = Math.abs(dot(vector, axis)) + 1e-3 * Math.hypot(vector.x, vector.y, vector.z);
+    for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0])
+      weights.set(vertex, (weights.get(vertex) ?? 0) + weight);
+  }
+  return [...weights]
+    .sort(([one], [other]) => one - other)
+    .map(([vertex, weight]) => ({ vertex, weight, place: vertexAt(surface, vertex) }));
+}
+
+/** Whether a triangle lies on the cylinder with all its corners and looks at the axis. */
+function onCylinder(model: FacetModel, cylinder: Cylinder, corners: ReadonlySet<number>) {
+  const view = against(cylinder);
+  const { triangles } = model.surface;
+  const room = ROUND_SHARE * cylinder.radius + ROUNDING * model.extent;
+  return (face: number) => {
+    const normal = normalAt(model, face);
+    if (Math.abs(dot(normal, cylinder.axis)) > LEANING_SINE) return false;
+    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
+      const vertex = triangles[edge] ?? 0;
+      const place = vertexAt(model.surface, vertex);
+      const { u, v } = view(place);
+      const distance = Math.hypot(u, v);
+      const least = corners.has(vertex) ? cylinder.radius - room : LEAST_FLAT * cylinder.radius;
+      if (distance < least || distance > cylinder.radius + room) return false;
+      const arm = {
+        x: cylinder.centre.x - place.x,
+        y: cylinder.centre.y - place.y,
+        z: cylinder.centre.z - place.z,
+      };
+      if (dot(normal, arm) <= 0) return false;
+    }
+    return true;
+  };
+}
+
+/** Moves a set of triangles to a mark of its own and gives them: all that hang together with the first. */
+function takeTogether(model: FacetModel, first: number, of: number, mark: number): number[] {
+  const { marks, neighbours, turns } = model;
+  const together = [first];
+  marks[first] = mark;
+  for (const face of together) {
+    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
+      const other = Math.floor((neighbours[edge] ?? NONE) / 3);
+      const turn = turns[edge];
+      if (other < 0 || marks[other] !== of || (turn !== TURN.flat && turn !== TURN.smooth)) continue;
+      marks[other] = mark;
+      together.push(other);
+    }
+  }
+  return together;
+}
+
+/** Gives numbers for sets of triangles that no other set has had. */
+export type NextMark = () => number;
+
+/** Splits triangles into those that hang together. */
+export function together(
+  model: FacetModel,
+  faces: readonly number[],
+  nextMark: NextMark,
+): readonly number[][] {
+  const all = nextMark();
+  for (const face of faces) model.marks[face] = all;
+  const sets: number[][] = [];
+  for (const face of faces) {
+    if (model.marks[face] === all) sets.push(takeTogether(model, face, all, nextMark()));
+  }
+  return sets;
+}
+
+/** The wall among triangles that hang together and are about parallel to an axis; undefined where there is none. */
+export function wallAmong(
+  model: FacetModel,
+  faces: readonly number[],
+  axis: Point,
+  nextMark: NextMark,
+): Wall | undefined {
+  const edges = turningEdges(model, faces);
+  if (edges.length < LEAST_TURNS) return undefined;
+  const corners = cornersOf(model, edges, axis);
+  const cylinder = fitCylinder(corners, axis);
+  if (cylinder === undefined || Math.abs(dot(cylinder.axis, axis)) < Math.cos(2 * Math.asin(LEANING_SINE)))
+    return undefined;
+  const isOn = onCylinder(model, cylinder, new Set(corners.map(({ vertex }) => vertex)));
+  const parts = together(model, faces.filter(isOn), nextMark);
+  const wall = parts.reduce<readonly number[]>((best, part) => (part.length > best.length ? part : best), []);
+  // Neighbours that were left out bear another mark: their edges are the wall's border.
+  const within = turningEdges(model, wall);
+  return within.length < LEAST_TURNS ? undefined : { cylinder, faces: wall, edges: within };
+}
