@@ -1,13 +1,13 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { Insert } from '../../core/inserts/insert.ts';
 import type { AnswerableJoint } from '../../core/joint/stop.ts';
 import { preloadCurves, strengthCurve } from '../../core/service/curves.ts';
 import { STANDINGS } from '../../wording/standing.ts';
 import styles from './charts.module.css';
 import { HoldTables } from './hold-tables.tsx';
+import { LateFigure } from './late-figure.tsx';
 import { PreloadOverTime } from './preload-over-time.tsx';
 import { StrengthOverTemperature } from './strength-over-temperature.tsx';
-import { useWidth } from './use-width.ts';
 
 export interface HoldChartsProps {
   readonly joint: AnswerableJoint;
@@ -19,7 +19,15 @@ const LEAST_CHART = 380;
 
 /** What time and heat do: preload over time, strength over temperature. */
 export default function HoldCharts({ joint, insert }: HoldChartsProps) {
-  const [element, width] = useWidth<HTMLDivElement>(1030);
+  const content = useMemo(() => ({ joint, insert }), [joint, insert]);
+  return <LateFigure content={content} drawing={HoldDrawing} />;
+}
+
+const HoldDrawing = memo(function HoldDrawing({
+  joint,
+  insert,
+  width,
+}: HoldChartsProps & { readonly width: number }) {
   const curves = useMemo(() => preloadCurves(joint, insert), [joint, insert]);
   const { material } = joint.host;
   const strength = useMemo(() => strengthCurve(material), [material]);
@@ -27,7 +35,7 @@ export default function HoldCharts({ joint, insert }: HoldChartsProps) {
   const each = isSideBySide ? Math.floor((width - GAP) / 2) : width;
   const { sign, words } = STANDINGS.estimate;
   return (
-    <figure ref={element} className={styles['figure']}>
+    <>
       <figcaption className={styles['caption']}>
         <h3>What time and heat leave</h3>
         <span className="line">
@@ -46,6 +54,6 @@ export default function HoldCharts({ joint, insert }: HoldChartsProps) {
         />
       </div>
       <HoldTables curves={curves} strength={strength} />
-    </figure>
+    </>
   );
-}
+});

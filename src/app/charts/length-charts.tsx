@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { Insert } from '../../core/inserts/insert.ts';
 import type { Joint } from '../../core/joint/joint.ts';
 import { admit } from '../../core/joint/stop.ts';
@@ -7,12 +7,12 @@ import type { Recommendation } from '../../core/recommend/recommendation.ts';
 import { decimalText } from '../../wording/amount.ts';
 import { STANDINGS } from '../../wording/standing.ts';
 import styles from './charts.module.css';
+import { LateFigure } from './late-figure.tsx';
 import { LengthPanel } from './length-panel.tsx';
 import { lengthPanels } from './length-series.ts';
 import { LengthTable } from './length-table.tsx';
 import { niceTicks } from './nice-ticks.ts';
 import { TorqueOverLength } from './torque-over-length.tsx';
-import { useWidth } from './use-width.ts';
 
 export interface LengthChartsProps {
   readonly joint: Joint;
@@ -27,15 +27,31 @@ const FORCE_STEPS = 5;
 
 /** What length buys: pull-out over length, a panel a diameter; then jack-out and dial over length. */
 export default function LengthCharts({ joint, drawer, recommendation, chosenInsertId }: LengthChartsProps) {
-  const [element, width] = useWidth<HTMLDivElement>(1030);
-  const panels = useMemo(() => {
-    const admission = admit(joint);
-    return admission.kind === 'stopped'
-      ? []
-      : lengthPanels({ joint, drawer, recommendation, chosenInsertId }, (insert, lengths) =>
-          lengthCurve(admission.joint, insert, lengths),
-        );
-  }, [joint, drawer, recommendation, chosenInsertId]);
+  const content = useMemo(
+    () => ({ joint, drawer, recommendation, chosenInsertId }),
+    [joint, drawer, recommendation, chosenInsertId],
+  );
+  return <LateFigure content={content} drawing={LengthDrawing} />;
+}
+
+function panelsFor({ joint, ...others }: LengthChartsProps) {
+  const admission = admit(joint);
+  return admission.kind === 'stopped'
+    ? []
+    : lengthPanels({ joint, ...others }, (insert, lengths) => lengthCurve(admission.joint, insert, lengths));
+}
+
+const LengthDrawing = memo(function LengthDrawing({
+  joint,
+  drawer,
+  recommendation,
+  chosenInsertId,
+  width,
+}: LengthChartsProps & { readonly width: number }) {
+  const panels = useMemo(
+    () => panelsFor({ joint, drawer, recommendation, chosenInsertId }),
+    [joint, drawer, recommendation, chosenInsertId],
+  );
   const [first] = panels;
   if (first === undefined) return null;
   const columns = Math.max(1, Math.min(panels.length, Math.floor((width + GAP) / (LEAST_PANEL + GAP))));
@@ -48,7 +64,7 @@ export default function LengthCharts({ joint, drawer, recommendation, chosenInse
   const forces = niceTicks(greatest, FORCE_STEPS);
   const { sign, words } = STANDINGS.estimate;
   return (
-    <figure ref={element} className={styles['figure']}>
+    <>
       <figcaption className={styles['caption']}>
         <h3>Knurl pull-out over length, one diameter a panel</h3>
         <span className="line">
@@ -76,9 +92,9 @@ export default function LengthCharts({ joint, drawer, recommendation, chosenInse
       </div>
       <TorqueOverLength panel={first} width={width} lengths={lengths} />
       <LengthTable panels={panels} />
-    </figure>
+    </>
   );
-}
+});
 
 /** Whole millimetres from the shortest to the longest length drawn. */
 function lengthTicks(lengths: readonly number[]): readonly number[] {
