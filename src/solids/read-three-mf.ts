@@ -1,0 +1,153 @@
+import { SaxesParser } from 'saxes';
+import { toCore } from '../core/units/convert.ts';
+import { assembling, partName } from './assemble.ts';
+import type { Mesh } from './mesh.ts';
+import type { ModelPart } from './model-gatherer.ts';
+import { modelReading } from './model-part.ts';
+import {
+  atOnce,
+  type InSteps,
+  READING_LIMITS,
+  type Reading,
+  type ReadingNotice,
+  type Refused,
+  refused,
+} from './reading.ts';
+import { weld } from './weld.ts';
+import { unpacking, type ZipDirectory, zipDirectory } from './zip-file.ts';
+
+const ROOT_RELATIONS = '_rels/.rels';
+const MODEL_RELATION = 'http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel';
+const MOST_RELATION_BYTES = 1_000_000;
+/** Parts of one file that hold models, no more. */
+const MOST_PARTS = 1000;
+const INCHES_PER_FOOT = 12;
+
+/** Millimetres in a unit of the 3MF core specification. */
+const UNITS: ReadonlyMap<string, number> = new Map([
+  ['micron', toCore(1, 'µm')],
+  ['millimeter', 1],
+  ['centimeter', toCore(1, 'cm')],
+  ['inch', toCore(1, 'in')],
+  ['foot', toCore(INCHES_PER_FOOT, 'in')],
+  ['meter', toCore(1, 'm')],
+]);
+
+/** Names of the models that the file itself points to. */
+function* rootModels(bytes: Uint8Array, zip: ZipDirectory): InSteps<Refused | readonly string[]> {
+  const entry = zip.get(ROOT_RELATIONS);
+  if (entry === undefined) return refused({ code: 'no-model' });
+  const unpacked = yield* unpacking(bytes, entry, MOST_RELATION_BYTES);
+  if (unpacked.kind === 'refused') return unpacked;
+  const names: string[] = [];
+  let fault = false;
+  const parser = new SaxesParser();
+  parser.on('error', () => {
+    fault = true;
+  });
+  parser.on('opentag', ({ name, attributes }) => {
+    if (/(?:^|:)Relationship$/.test(name) && attributes['Type'] === MODEL_RELATION)
+      names.push(partName(attributes['Target'] ?? ''));
+  });
+  try {
+    parser.write(new TextDecoder().decode(unpacked.bytes)).close();
+  } catch {
+    fault = true;
+  }
+  return fault ? refused({ code: 'damaged-model', part: ROOT_RELATIONS }) : names;
+}
+
+function* partReading(bytes: Uint8Array, zip: ZipDirectory, name: string, left: number) {
+  const entry = zip.get(name);
+  if (entry === undefined) return refused({ code: 'no-model' });
+  const unpacked = yield* unpacking(bytes, entry, left);
+  if (unpacked.kind === 'refused') return unpacked;
+  const part = yield* modelReading(unpacked.bytes, name);
+  return part.kind === 'refused' ? part : { kind: 'part' as const, part, bytes: unpacked.bytes.length };
+}
+
+/** The root model and every other one that its objects stand in. */
+function* allParts(
+  bytes: Uint8Array,
+  zip: ZipDirectory,
+  root: string,
+): InSteps<Refused | Map<string, ModelPart>> {
+  const parts = new Map<string, ModelPart>();
+  const wanted = [root];
+  let left: number = READING_LIMITS.unpackedBytes;
+  for (const name of wanted) {
+    if (parts.has(name)) continue;
+    if (parts.size >= MOST_PARTS) return refused({ code: 'several-models', models: wanted.length });
+    const read = yield* partReading(bytes, zip, name, left);
+    if (read.kind === 'refused') return read;
+    left -= read.bytes;
+    parts.set(name, read.part);
+    const placed = [
+      ...read.part.items,
+      ...[...read.part.objects.values()].flatMap(({ components }) => components),
+    ];
+    for (const { part } of placed) if (part !== undefined) wanted.push(partName(part));
+  }
+  return parts;
+}
+
+/** Corners that no two triangles share are welded: the format asks for shared ones, not every program does so. */
+function shared(mesh: Mesh, extent: number): Mesh {
+  if (mesh.positions.length < 0.8 * mesh.triangles.length) return mesh;
+  const corners = new Float64Array(3 * mesh.triangles.length);
+  for (let corner = 0; corner < mesh.triangles.length; corner += 1) {
+    const from = 3 * (mesh.triangles[corner] ?? 0);
+    for (let side = 0; side < 3; side += 1) corners[3 * corner + side] = mesh.positions[from + side] ?? 0;
+  }
+  return weld(corners, extent).mesh;
+}
+
+/** Takes a mesh into millimetres and checks it. */
+function finished(mesh: Mesh, millimetres: number, instances: number): Reading {
+  if (mesh.triangles.length === 0) return refused({ code: 'no-triangles' });
+  const least = [Infinity, Infinity, Infinity];
+  const most = [-Infinity, -Infinity, -Infinity];
+  const limit = READING_LIMITS.coordinate;
+  for (let place = 0; place < mesh.positions.length; place += 1) {
+    const value = (mesh.positions[place] ?? 0) * millimetres;
+    mesh.positions[place] = value;
+    if (Number.isNaN(value)) return refused({ code: 'not-a-number', triangle: 0 });
+    if (Math.abs(value) > limit) return refused({ code: 'out-of-range', coordinate: value, limit });
+    const side = place % 3;
+    if (value < (least[side] ?? 0)) least[side] = value;
+    if (value > (most[side] ?? 0)) most[side] = value;
+  }
+  const extent = Math.max(...most.map((value, side) => value - (least[side] ?? 0)));
+  const notices: ReadingNotice[] = instances > 1 ? [{ code: 'several-parts', parts: instances }] : [];
+  return { kind: 'read', solid: { mesh: shared(mesh, extent), format: 'three-mf', extent, notices } };
+}
+
+/** The reading of a 3MF file in steps; its result is that of `readThreeMf`. */
+export function* threeMfReading(bytes: Uint8Array): InSteps<Reading> {
+  const limit = READING_LIMITS.fileBytes;
+  if (bytes.length === 0) return refused({ code: 'empty-file' });
+  if (bytes.length > limit) return refused({ code: 'file-too-large', bytes: bytes.length, limit });
+  const zip = zipDirectory(bytes);
+  if (zip === undefined) return refused({ code: 'damaged-zip' });
+  const roots = yield* rootModels(bytes, zip);
+  if ('kind' in roots) return roots;
+  const [root] = roots;
+  if (root === undefined) return refused({ code: 'no-model' });
+  if (roots.length > 1) return refused({ code: 'several-models', models: roots.length });
+  const parts = yield* allParts(bytes, zip, root);
+  if ('kind' in parts) return parts;
+  const unit = parts.get(root)?.unit ?? '';
+  const millimetres = UNITS.get(unit);
+  if (millimetres === undefined) return refused({ code: 'unknown-unit', unit });
+  const assembled = yield* assembling(parts, root);
+  if (assembled.kind === 'refused') return assembled;
+  return finished(assembled.mesh, millimetres, assembled.instances);
+}
+
+/**
+ * Reads a 3MF file: everything that stands on its bed, in millimetres. Materials, textures and supports are passed over.
+ *
+ * @param bytes - the whole file
+ * @returns the part, or why not
+ */
+export const readThreeMf = (bytes: Uint8Array): Reading => atOnce(threeMfReading(bytes));
