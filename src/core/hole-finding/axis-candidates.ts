@@ -1,5 +1,6 @@
 import type { FacetModel } from './facet-model.ts';
 import { nextEdge } from './neighbours.ts';
+import { sampleOf } from './sample.ts';
 import { along, directionOf, dot, type Point, vertexAt } from './surface.ts';
 
 /** How far a facet may lean against an axis and still be of its wall: triangles of a curved wall lean a little. */
@@ -7,9 +8,9 @@ export const LEANING_SINE = Math.sin((12 * Math.PI) / 180);
 
 /** Edges that agree with a direction are parallel to it within this. */
 const PARALLEL_COSINE = Math.cos((1.5 * Math.PI) / 180);
-const CANDIDATES = 24;
+const CANDIDATES = 12;
 /** A sample of this many edges decides between the candidates. */
-const JURY = 4096;
+const JURY = 512;
 
 const ORIGIN: Point = { x: 0, y: 0, z: 0 };
 
@@ -35,11 +36,6 @@ function sumAlong(vectors: readonly Point[], direction: Point): Point {
   return sum;
 }
 
-const everyNth = <Item>(items: readonly Item[], most: number): readonly Item[] => {
-  const step = Math.ceil(items.length / most);
-  return step <= 1 ? items : items.filter((_, place) => place % step === 0);
-};
-
 /**
  * The direction that most of the turning edges share, by their length: two neighbouring facets of a drawn hole meet
  * in a line along its axis.
@@ -51,10 +47,10 @@ function directionOfEdges(model: FacetModel, edges: readonly number[]): Point | 
     (best, vector) => (lengthOf(vector) > lengthOf(best) ? vector : best),
     ORIGIN,
   );
-  const jury = everyNth(vectors, JURY);
+  const jury = sampleOf(vectors, JURY);
   let best: Point | undefined;
   let bestLength = 0;
-  for (const vector of [longest, ...everyNth(vectors, CANDIDATES)]) {
+  for (const vector of [longest, ...sampleOf(vectors, CANDIDATES)]) {
     const direction = directionOf(vector);
     if (direction === undefined) continue;
     const sum = sumAlong(jury, direction);
@@ -111,14 +107,17 @@ function directionAcrossNormals(
   return leastStretched([xx, xy, xz, yy, yz, zz]);
 }
 
-/** Directions that a hole among these triangles may have, the likelier one first. */
-export function axisCandidates(
+/** Directions that a hole among these triangles may have, the likelier one first, each worked out when it is asked for. */
+export function* axisCandidates(
   model: FacetModel,
   faces: ArrayLike<number>,
   edges: readonly number[],
-): readonly Point[] {
-  const rough = directionAcrossNormals(model, faces);
-  const nearer = rough === undefined ? undefined : directionAcrossNormals(model, faces, rough);
-  const ofNormals = nearer === undefined ? undefined : directionAcrossNormals(model, faces, nearer);
-  return [directionOfEdges(model, edges), ofNormals].filter((axis) => axis !== undefined);
+): Generator<Point> {
+  const ofEdges = directionOfEdges(model, edges);
+  if (ofEdges !== undefined) yield ofEdges;
+  // Each look leaves out what the last one showed to be no wall.
+  let ofNormals = directionAcrossNormals(model, faces);
+  for (let look = 0; look < 2 && ofNormals !== undefined; look += 1)
+    ofNormals = directionAcrossNormals(model, faces, ofNormals);
+  if (ofNormals !== undefined) yield ofNormals;
 }

@@ -25,6 +25,8 @@ export interface FacetModel {
   readonly isInsideOut: boolean;
   /** Of the search: the set that a triangle belongs to at the moment, 0 for none. */
   readonly marks: Int32Array;
+  /** Of the search: a weight of each vertex, all 0 between two uses. */
+  readonly weights: Float64Array;
 }
 
 /** Normals and areas of the triangles as wound, and six times the volume inside. */
@@ -104,6 +106,15 @@ export function facetModel(surface: Surface): FacetModel {
   if (isInsideOut) for (let at = 0; at < normals.length; at += 1) normals[at] = -(normals[at] ?? 0);
   const neighbours = neighboursOf(surface);
   const turns = turnsOf(surface, neighbours, normals);
-  const marks = new Int32Array(areas.length);
-  return { surface, neighbours, normals, areas, turns, extent: extentOf(surface), isInsideOut, marks };
+  return {
+    surface,
+    neighbours,
+    normals,
+    areas,
+    turns,
+    extent: extentOf(surface),
+    isInsideOut,
+    marks: new Int32Array(areas.length),
+    weights: new Float64Array(surface.positions.length / 3),
+  };
 }

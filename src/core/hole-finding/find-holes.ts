@@ -39,6 +39,20 @@ function alongAxis(model: FacetModel, faces: readonly number[], axis: Point, nex
   return { holes, taken };
 }
 
+/** Holes along the first direction that has any. */
+function firstHit(
+  model: FacetModel,
+  faces: readonly number[],
+  edges: readonly number[],
+  nextMark: NextMark,
+): ReturnType<typeof alongAxis> | undefined {
+  for (const axis of axisCandidates(model, faces, edges)) {
+    const hit = alongAxis(model, faces, axis, nextMark);
+    if (hit.holes.length > 0) return hit;
+  }
+  return undefined;
+}
+
 function holesInRegion(model: FacetModel, region: Int32Array, nextMark: NextMark): readonly FoundHole[] {
   const found: FoundHole[] = [];
   let left: readonly number[] = [...region];
@@ -47,9 +61,7 @@ function holesInRegion(model: FacetModel, region: Int32Array, nextMark: NextMark
     for (const face of left) model.marks[face] = mark;
     const edges = turningEdges(model, left);
     if (edges.length < LEAST_TURNS) break;
-    const hit = axisCandidates(model, left, edges)
-      .map((axis) => alongAxis(model, left, axis, nextMark))
-      .find(({ holes }) => holes.length > 0);
+    const hit = firstHit(model, left, edges, nextMark);
     if (hit === undefined) break;
     found.push(...hit.holes);
     left = left.filter((face) => !hit.taken.has(face));

@@ -1,4 +1,5 @@
 import { normalEquations } from './least-squares.ts';
+import { sampleOf } from './sample.ts';
 import { across, along, directionOf, dot, type Point } from './surface.ts';
 
 /** A corner of a wall with its weight. */
@@ -19,6 +20,8 @@ export interface Cylinder {
 /** Corners farther than this share of the radius from the circle are left out of the next fit. */
 const TRIMS = [0.04, 0.01, 0.003, 0.0015] as const;
 const STEPS_EACH = 3;
+/** More corners than this say no more about five unknowns. */
+const MOST_CORNERS = 400;
 
 /** A place against the axis of a cylinder: across it in u and v, along it in w. */
 export function against({ centre, axis }: Pick<Cylinder, 'centre' | 'axis'>) {
@@ -95,11 +98,12 @@ const distanceFrom = (cylinder: Cylinder) => {
  * The cylinder through the corners of a wall. Corners that do not lie on it, of a fillet or a cross hole, are
  * left out step by step.
  *
- * @param corners - at least three, weights above 0
+ * @param all - at least three corners, weights above 0
  * @param axis - near the cylinder's own, within some degrees
  * @returns the cylinder; undefined where the corners make none
  */
-export function fitCylinder(corners: readonly Corner[], axis: Point): Cylinder | undefined {
+export function fitCylinder(all: readonly Corner[], axis: Point): Cylinder | undefined {
+  const corners = sampleOf(all, MOST_CORNERS);
   const [first] = corners;
   if (first === undefined) return undefined;
   let cylinder = circleAlong(corners, first.place, axis);

@@ -55,12 +55,13 @@ function outline(model: FacetModel, wall: Wall) {
   const seen = (vertex: number) => view(vertexAt(surface, vertex));
   let [least, most, flat] = [Infinity, -Infinity, Infinity];
   for (const face of wall.faces) {
-    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
-      const a = seen(surface.triangles[edge] ?? 0);
-      const b = seen(surface.triangles[nextEdge(edge)] ?? 0);
-      least = Math.min(least, a.w);
-      most = Math.max(most, a.w);
-      flat = Math.min(flat, distanceToLine(a, b));
+    const corners = [0, 1, 2].map((corner) => seen(surface.triangles[3 * face + corner] ?? 0));
+    let before = corners.at(-1);
+    for (const corner of corners) {
+      least = Math.min(least, corner.w);
+      most = Math.max(most, corner.w);
+      if (before !== undefined) flat = Math.min(flat, distanceToLine(before, corner));
+      before = corner;
     }
   }
   let [length, drawnLength] = [0, 0];

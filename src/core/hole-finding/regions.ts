@@ -21,7 +21,8 @@ function headOf(parents: Int32Array, face: number): number {
  * Each is a list of triangles.
  */
 export function regionsOf({ neighbours, turns, areas }: FacetModel): readonly Int32Array[] {
-  const parents = Int32Array.from(areas, (_, face) => face);
+  const parents = new Int32Array(areas.length);
+  for (let face = 0; face < parents.length; face += 1) parents[face] = face;
   for (let edge = 0; edge < turns.length; edge += 1) {
     const other = neighbours[edge] ?? NONE;
     const turn = turns[edge];

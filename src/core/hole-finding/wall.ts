@@ -35,17 +35,22 @@ export function turningEdges({ marks, neighbours, turns }: FacetModel, faces: Ar
 
 /** Ends of edges as corners; those of long edges along the axis weigh most, so a fillet's weigh little. */
 function cornersOf(model: FacetModel, edges: readonly number[], axis: Point): readonly Corner[] {
-  const { surface } = model;
-  const weights = new Map<number, number>();
+  const { surface, weights } = model;
+  const vertices: number[] = [];
   for (const edge of edges) {
     const vector = edgeVector(model, edge);
     const weight = Math.abs(dot(vector, axis)) + 1e-3 * Math.hypot(vector.x, vector.y, vector.z);
-    for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0])
-      weights.set(vertex, (weights.get(vertex) ?? 0) + weight);
+    for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0]) {
+      const before = weights[vertex] ?? 0;
+      if (before === 0) vertices.push(vertex);
+      weights[vertex] = before + weight;
+    }
   }
-  return [...weights]
-    .sort(([one], [other]) => one - other)
-    .map(([vertex, weight]) => ({ vertex, weight, place: vertexAt(surface, vertex) }));
+  return vertices.map((vertex) => {
+    const weight = weights[vertex] ?? 0;
+    weights[vertex] = 0;
+    return { vertex, weight, place: vertexAt(surface, vertex) };
+  });
 }
 
 /** Whether a triangle lies on the cylinder with all its corners and looks at the axis. */
