@@ -37,12 +37,24 @@ export class NumberList {
 /** What the elements of a list are called and where their three numbers stand. */
 export interface ElementShape {
   readonly name: string;
-  /** Names of the three attributes, of one length. */
-  readonly attributes: readonly [string, string, string];
+  /** Which of the three numbers an attribute is, by its name from `from` up to `to`; −1 for another one. */
+  readonly slotOf: (bytes: Uint8Array, from: number, to: number) => number;
 }
 
-export const VERTEX: ElementShape = { name: 'vertex', attributes: ['x', 'y', 'z'] };
-export const TRIANGLE: ElementShape = { name: 'triangle', attributes: ['v1', 'v2', 'v3'] };
+const oneOfThree = (slot: number) => (slot >= 0 && slot < 3 ? slot : -1);
+
+/** x, y and z, which follow each other in ASCII. */
+export const VERTEX: ElementShape = {
+  name: 'vertex',
+  slotOf: (bytes, from, to) => (to - from === 1 ? oneOfThree((bytes[from] ?? 0) - 0x78) : -1),
+};
+
+/** v1, v2 and v3. */
+export const TRIANGLE: ElementShape = {
+  name: 'triangle',
+  slotOf: (bytes, from, to) =>
+    to - from === 2 && bytes[from] === 0x76 ? oneOfThree((bytes[from + 1] ?? 0) - 0x31) : -1,
+};
 
 /** Where a scan stands. */
 export type Scan =
@@ -103,12 +115,9 @@ function readAttributes(bytes: Uint8Array, from: number, shape: ElementShape): n
     let close = value + 1;
     while (close < bytes.length && bytes[close] !== quote && bytes[close] !== LESS) close += 1;
     if (bytes[close] !== quote) return -1;
-    for (let place = 0; place < 3; place += 1) {
-      const name = shape.attributes[place] ?? '';
-      // A prefix makes another attribute of it: only the bare name counts.
-      if (end - at === name.length && isNamed(bytes, at, end, name))
-        found[place] = readNumber(bytes, value + 1, close);
-    }
+    // A prefix makes another attribute of it: only the bare name counts.
+    const slot = shape.slotOf(bytes, at, end);
+    if (slot >= 0) found[slot] = readNumber(bytes, value + 1, close);
     at = close + 1;
   }
 }

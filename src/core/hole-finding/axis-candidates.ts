@@ -25,15 +25,19 @@ export function normalAt({ normals }: FacetModel, face: number): Point {
   return { x: normals[at] ?? 0, y: normals[at + 1] ?? 0, z: normals[at + 2] ?? 0 };
 }
 
-/** Sum of the vectors within PARALLEL of a direction, all turned its way. */
-function sumAlong(vectors: readonly Point[], direction: Point): Point {
-  let sum = ORIGIN;
+/** Sum of the vectors that are parallel to a direction, all turned its way. */
+function sumAlong(vectors: readonly Point[], { x, y, z }: Point): Point {
+  let [sumX, sumY, sumZ] = [0, 0, 0];
   for (const vector of vectors) {
-    const share = dot(vector, direction);
-    const length = Math.hypot(vector.x, vector.y, vector.z);
-    if (Math.abs(share) >= PARALLEL_COSINE * length) sum = along(sum, Math.sign(share), vector);
+    const share = x * vector.x + y * vector.y + z * vector.z;
+    const squared = vector.x * vector.x + vector.y * vector.y + vector.z * vector.z;
+    if (share * share < PARALLEL_COSINE * PARALLEL_COSINE * squared) continue;
+    const sign = share < 0 ? -1 : 1;
+    sumX += sign * vector.x;
+    sumY += sign * vector.y;
+    sumZ += sign * vector.z;
   }
-  return sum;
+  return { x: sumX, y: sumY, z: sumZ };
 }
 
 /**

@@ -19,9 +19,11 @@ export interface Cylinder {
 
 /** Corners farther than this share of the radius from the circle are left out of the next fit. */
 const TRIMS = [0.04, 0.01, 0.003, 0.0015] as const;
-const STEPS_EACH = 3;
+const STEPS_EACH = 2;
+/** Less than this share of the weight near one circle is no wall. */
+const LEAST_SHARE = 0.3;
 /** More corners than this say no more about five unknowns. */
-const MOST_CORNERS = 400;
+const MOST_CORNERS = 240;
 
 /** A place against the axis of a cylinder: across it in u and v, along it in w. */
 export function against({ centre, axis }: Pick<Cylinder, 'centre' | 'axis'>) {
@@ -59,7 +61,7 @@ function nearer(corners: readonly Corner[], cylinder: Cylinder, middle: number):
   const equations = normalEquations(5);
   for (const { place, weight } of corners) {
     const { u, v, w } = view(place);
-    const distance = Math.hypot(u, v);
+    const distance = Math.sqrt(u * u + v * v);
     if (distance === 0) continue;
     const [cosine, sine, arm] = [u / distance, v / distance, w - middle];
     equations.add([cosine, sine, 1, arm * cosine, arm * sine], distance - cylinder.radius, weight);
@@ -73,6 +75,8 @@ function nearer(corners: readonly Corner[], cylinder: Cylinder, middle: number):
   const pivot = along(cylinder.centre, middle, cylinder.axis);
   return { centre: along(along(pivot, shiftU, towardsU), shiftV, towardsV), axis, radius };
 }
+
+const weightOf = (corners: readonly Corner[]) => corners.reduce((sum, { weight }) => sum + weight, 0);
 
 /** The value that half of the weight lies below. */
 function weightedMedian(values: readonly { readonly value: number; readonly weight: number }[]): number {
@@ -90,7 +94,7 @@ const distanceFrom = (cylinder: Cylinder) => {
   const view = against(cylinder);
   return ({ place }: Corner) => {
     const { u, v } = view(place);
-    return Math.hypot(u, v);
+    return Math.sqrt(u * u + v * v);
   };
 };
 
@@ -115,6 +119,7 @@ export function fitCylinder(all: readonly Corner[], axis: Point): Cylinder | und
     const kept = corners.filter(
       (_, place) => Math.abs((distances[place]?.value ?? 0) - radius) <= share * radius,
     );
+    if (weightOf(kept) < LEAST_SHARE * weightOf(corners)) return undefined;
     for (let step = 0; step < STEPS_EACH && cylinder !== undefined; step += 1) {
       const { w } = middleOf(kept, cylinder);
       cylinder = nearer(kept, step === 0 ? { ...cylinder, radius } : cylinder, w);
@@ -126,6 +131,6 @@ export function fitCylinder(all: readonly Corner[], axis: Point): Cylinder | und
 /** Where the corners lie along the axis, on average. */
 function middleOf(corners: readonly Corner[], cylinder: Cylinder): { readonly w: number } {
   const view = against(cylinder);
-  const total = corners.reduce((sum, { weight }) => sum + weight, 0);
+  const total = weightOf(corners);
   return { w: corners.reduce((sum, { place, weight }) => sum + weight * view(place).w, 0) / total };
 }

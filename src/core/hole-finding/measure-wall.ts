@@ -45,7 +45,8 @@ function distanceToLine(a: { u: number; v: number }, b: { u: number; v: number }
   const [du, dv] = [b.u - a.u, b.v - a.v];
   const squared = du * du + dv * dv;
   const share = squared > 0 ? Math.min(1, Math.max(0, -(a.u * du + a.v * dv) / squared)) : 0;
-  return Math.hypot(a.u + share * du, a.v + share * dv);
+  const [u, v] = [a.u + share * du, a.v + share * dv];
+  return Math.sqrt(u * u + v * v);
 }
 
 /** What the triangles of a wall say seen along its axis. */
@@ -69,7 +70,7 @@ function outline(model: FacetModel, wall: Wall) {
   const all: number[] = [];
   for (const edge of wall.edges) {
     const vector = edgeVector(model, edge);
-    const long = Math.hypot(vector.x, vector.y, vector.z);
+    const long = Math.sqrt(dot(vector, vector));
     length += long;
     const ends = [seen(surface.triangles[edge] ?? 0), seen(surface.triangles[nextEdge(edge)] ?? 0)];
     const angles = ends.map(({ u, v }) => Math.atan2(v, u));

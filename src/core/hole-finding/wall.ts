@@ -39,7 +39,7 @@ function cornersOf(model: FacetModel, edges: readonly number[], axis: Point): re
   const vertices: number[] = [];
   for (const edge of edges) {
     const vector = edgeVector(model, edge);
-    const weight = Math.abs(dot(vector, axis)) + 1e-3 * Math.hypot(vector.x, vector.y, vector.z);
+    const weight = Math.abs(dot(vector, axis)) + 1e-3 * Math.sqrt(dot(vector, vector));
     for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0]) {
       const before = weights[vertex] ?? 0;
       if (before === 0) vertices.push(vertex);
@@ -65,7 +65,7 @@ function onCylinder(model: FacetModel, cylinder: Cylinder, corners: ReadonlySet<
       const vertex = triangles[edge] ?? 0;
       const place = vertexAt(model.surface, vertex);
       const { u, v } = view(place);
-      const distance = Math.hypot(u, v);
+      const distance = Math.sqrt(u * u + v * v);
       const least = corners.has(vertex) ? cylinder.radius - room : LEAST_FLAT * cylinder.radius;
       if (distance < least || distance > cylinder.radius + room) return false;
       const arm = {
