@@ -1,4 +1,12 @@
-import { type ComponentType, type RefObject, useDeferredValue, useEffect, useState } from 'react';
+import {
+  type ComponentType,
+  type RefObject,
+  startTransition,
+  useEffect,
+  useEffectEvent,
+  useState,
+} from 'react';
+import { flushSync } from 'react-dom';
 import styles from './charts.module.css';
 import { useInReach } from './use-in-reach.ts';
 import { useWidth } from './use-width.ts';
@@ -21,9 +29,17 @@ export function LateFigure<Content extends object>({ content, drawing: Drawing }
   const isInReach = useInReach(figure);
   const isOpen = useIsOpen(figure);
   const [drawn, setDrawn] = useState(content);
-  const latest = useDeferredValue(content);
   const isWanted = isInReach || isOpen;
-  if (isWanted && drawn !== latest) setDrawn(latest);
+  useEffect(() => {
+    if (isWanted) startTransition(() => setDrawn(content));
+  }, [isWanted, content]);
+  const drawNow = useEffectEvent(() => flushSync(() => setDrawn(content)));
+  useEffect(() => {
+    // The page is laid out for paper as soon as those who listen have been told.
+    const print = () => drawNow();
+    window.addEventListener('beforeprint', print);
+    return () => window.removeEventListener('beforeprint', print);
+  }, []);
   const isStale = drawn !== content;
   return (
     <figure

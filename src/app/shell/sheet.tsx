@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { lazy, memo, Suspense, useCallback } from 'react';
 import { Drawer } from '../joint/drawer/drawer.tsx';
 import { Given } from '../joint/given/given.tsx';
 import { JointPanel } from '../joint/joint-panel.tsx';
@@ -6,10 +6,10 @@ import { HowTight } from '../questions/how-tight/how-tight.tsx';
 import { Notices } from '../questions/notices/notices.tsx';
 import { WhatHole } from '../questions/what-hole/what-hole.tsx';
 import { WhichInsert } from '../questions/which-insert/which-insert.tsx';
-import type { Shown } from '../state/findings.ts';
-import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { useFindings, useSheetActions } from '../state/sheet-context.ts';
 import { CalculationLink } from './calculation-link.tsx';
 import { Footer } from './footer.tsx';
+import { Late } from './late.tsx';
 import { PanelBoundary } from './panel-boundary.tsx';
 import styles from './sheet.module.css';
 import { StaleFrame } from './stale-frame.tsx';
@@ -28,11 +28,15 @@ export function Sheet() {
       <main id="sheet" tabIndex={-1}>
         <JointPanel />
         <Given isDrawn={shown !== undefined} />
-        {shown ? <Ranking shown={shown} /> : null}
+        <Late>
+          <Ranking />
+        </Late>
         <PanelBoundary name="The drawer">
           <Drawer />
         </PanelBoundary>
-        {shown ? <Questions shown={shown} /> : null}
+        <Late>
+          <Questions />
+        </Late>
         {shown ? <CalculationLink shown={shown} /> : null}
       </main>
       <Footer />
@@ -40,10 +44,14 @@ export function Sheet() {
   );
 }
 
-function Ranking({ shown }: { readonly shown: Shown }) {
-  const { edit } = useSheet();
-  const { joint, drawer, recommendation } = useFindings();
-  if (recommendation.kind !== 'answered') return null;
+const Ranking = memo(function Ranking() {
+  const { edit } = useSheetActions();
+  const { joint, drawer, recommendation, shown } = useFindings();
+  const choose = useCallback(
+    (id: string) => edit('chosenInsert', { path: 'chosenInsert', value: id }),
+    [edit],
+  );
+  if (!shown || recommendation.kind !== 'answered') return null;
   return (
     <PanelBoundary name="The ranking">
       <StaleFrame of="ranking">
@@ -52,15 +60,16 @@ function Ranking({ shown }: { readonly shown: Shown }) {
           drawer={drawer}
           recommendation={recommendation}
           chosenInsertId={shown.insert.id}
-          onChoose={(id) => edit('chosenInsert', { path: 'chosenInsert', value: id })}
+          onChoose={choose}
         />
       </StaleFrame>
     </PanelBoundary>
   );
-}
+});
 
-function Questions({ shown }: { readonly shown: Shown }) {
-  const { joint } = useFindings();
+const Questions = memo(function Questions() {
+  const { joint, shown } = useFindings();
+  if (!shown) return null;
   const { assessment } = shown;
   return (
     <>
@@ -95,4 +104,4 @@ function Questions({ shown }: { readonly shown: Shown }) {
       </PanelBoundary>
     </>
   );
-}
+});

@@ -4,7 +4,14 @@ import type { Admit } from './admitted.ts';
 import { openDoor, openedDoor } from './door.ts';
 import { findingsOf } from './findings.ts';
 import { sheetOf, sheetReducer } from './sheet.ts';
-import { FindingsContext, SheetContext, type SheetHandle, useSheet } from './sheet-context.ts';
+import {
+  FindingsContext,
+  type SheetActions,
+  SheetActionsContext,
+  SheetContext,
+  type SheetHandle,
+  useSheet,
+} from './sheet-context.ts';
 
 /** Holds the one document of the page. */
 export function SheetProvider({
@@ -15,10 +22,8 @@ export function SheetProvider({
   readonly children: ReactNode;
 }) {
   const [sheet, dispatch] = useReducer(sheetReducer, first, sheetOf);
-  const handle = useMemo<SheetHandle>(
+  const actions = useMemo<SheetActions>(
     () => ({
-      sheet,
-      document: sheet.journal.present,
       edit: (key, ...edits) => {
         const take = (admit: Admit) => dispatch({ type: 'edit', key, edits, at: Date.now(), admit });
         const admit = openedDoor();
@@ -31,9 +36,17 @@ export function SheetProvider({
       undo: () => dispatch({ type: 'undo' }),
       redo: () => dispatch({ type: 'redo' }),
     }),
-    [sheet],
+    [],
   );
-  return <SheetContext value={handle}>{children}</SheetContext>;
+  const handle = useMemo<SheetHandle>(
+    () => ({ sheet, document: sheet.journal.present, ...actions }),
+    [sheet, actions],
+  );
+  return (
+    <SheetActionsContext value={actions}>
+      <SheetContext value={handle}>{children}</SheetContext>
+    </SheetActionsContext>
+  );
 }
 
 /** Works out what follows from the document, once for the whole page. */
