@@ -74,19 +74,24 @@ export function freeOf(
   spans: readonly Span[],
 ): PlacedLabel {
   const half = label.height / 2;
-  const free = spans.flatMap(({ top, bottom }) =>
-    ways(bottom - top)
-      .map((way) => ({ ...label, middle: point(label.middle.x, label.middle.y + way) }))
-      .filter(({ middle }) => middle.y - half >= top && middle.y + half <= bottom)
-      .filter((moved) => others.every((other) => !touches(moved, other))),
-  );
-  return free[0] ?? label;
+  for (const { top, bottom } of spans) {
+    for (const way of ways(bottom - top)) {
+      const y = label.middle.y + way;
+      if (y - half < top || y + half > bottom) continue;
+      const moved = { ...label, middle: point(label.middle.x, y) };
+      if (!others.some((other) => touches(moved, other))) return moved;
+    }
+  }
+  return label;
 }
 
 /** No way, then a little up and down, then more. */
-function ways(length: number): readonly number[] {
-  const steps = Math.ceil(length / TRY);
-  return [0, ...Array.from({ length: steps }, (_, index) => [-(index + 1) * TRY, (index + 1) * TRY]).flat()];
+function* ways(length: number): Generator<number> {
+  yield 0;
+  for (let way = TRY; way < length + TRY; way += TRY) {
+    yield -way;
+    yield way;
+  }
 }
 
 function touches(one: PlacedLabel, other: PlacedLabel): boolean {
