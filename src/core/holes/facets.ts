@@ -1,5 +1,7 @@
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+
 /** Fewest sides that enclose a hole. */
-const LEAST_SIDES = 3;
+export const LEAST_SIDES = 3;
 /** Guards a whole number of sides against binary dust. */
 const DUST = 1e-9;
 
@@ -36,3 +38,51 @@ export const sidesForTolerance = (circle: {
   const half = Math.acos((circle.radius - circle.tolerance) / circle.radius);
   return Math.max(LEAST_SIDES, Math.ceil(Math.PI / half - DUST));
 };
+
+/** A hole as drawn; with facets a polygon of so many corners on its circle is what the slicer sees. */
+export interface DrawnHole {
+  readonly diameter: number;
+  readonly facets?: number;
+}
+
+/**
+ * Diameter that the slicer sees of a drawn hole: across the flats where a polygon is exported.
+ *
+ *     D_e = D · cos(π/N), or D for a true circle
+ *
+ * A polygon drawn round its circle (flats on it) is its own diameter: give no facets.
+ *
+ * @param hole - drawn diameter D [mm], > 0; corners N [-], a whole number ≥ 3, or none
+ * @returns D_e [mm]
+ * @source polygon-hole-articles inscribed circle
+ * @example 4.50 mm with 12 corners is seen as 4.347 mm
+ */
+export const effectiveDrawnOf = ({ diameter, facets }: DrawnHole): number =>
+  facets === undefined ? diameter : diameter - facetLossOf({ diameter, sides: facets });
+
+/**
+ * Circle to draw so that its exported polygon has the wanted width across the flats.
+ *
+ *     D_N = D_CAD/cos(π/N), or D_CAD for a true circle
+ *
+ * For the joint's own export, after the printer's error. A curve of readings whose facets were given is free of them, so
+ * nothing is counted twice; the curve of an unknown printer holds those of a usual fine export, some 0.01 mm.
+ *
+ * @param drawn - diameter to draw as a true circle D_CAD [mm], > 0
+ * @param facets - corners N [-], a whole number ≥ 3; undefined for a true circle
+ * @returns D_N [mm], unrounded; the drawn diameter itself for a true circle
+ * @source polygon-hole-articles inscribed circle
+ * @example 4.347 mm with 12 corners is drawn 4.50 mm
+ */
+export function drawnForFacets(drawn: Derived, facets: number | undefined): Derived {
+  if (facets === undefined) return drawn;
+  return {
+    symbol: 'D_N',
+    value: drawn.value / Math.cos(Math.PI / facets),
+    unit: 'mm',
+    formula: 'D_CAD/cos(π/N)',
+    entries: [entryFrom(drawn), entry('N', facets, '-')],
+    source: 'polygon-hole-articles',
+    standing: drawn.standing,
+  };
+}

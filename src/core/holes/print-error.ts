@@ -4,7 +4,9 @@ import { type Derived, entry } from '../sources/derived.ts';
 export interface HoleBehaviour {
   readonly offset: { readonly value: number; readonly standardUncertainty: number };
   readonly slope: { readonly value: number; readonly standardUncertainty: number };
-  /** The error is never taken above this, mm; absent once coupons of this printer speak. */
+  /** Of offset and slope, mm²; absent: 0. */
+  readonly covariance?: number;
+  /** The error is never taken above this, mm; absent: it has no limit. Readings above it raise it. */
   readonly ceiling?: number;
   /** Hole to hole on one printer, standard deviation, mm. */
   readonly repeatability: number;
@@ -12,7 +14,7 @@ export interface HoleBehaviour {
 }
 
 /** Drawn diameter at which the offset is read, mm. */
-const REFERENCE_DIAMETER = 4;
+export const REFERENCE_DIAMETER = 4;
 
 /** Diameters between which the published fit was measured, mm. */
 export const FITTED_DIAMETERS = { least: 3, greatest: 10 } as const;
@@ -63,20 +65,33 @@ export function printError(behaviour: HoleBehaviour, drawn: number): Derived {
 }
 
 /**
+ * Standard uncertainty of the curve itself at a drawn diameter, as a plain number.
+ *
+ *     u = √[u(a)² + 2·x·u(a, b) + x²·u(b)²]        x = ln(D/4 mm)
+ *
+ * @param behaviour - standard uncertainties of offset and slope [mm], covariance [mm²] or none
+ * @param drawn - drawn diameter D [mm], > 0
+ * @returns u [mm]
+ * @source jcgm-100 5.2.2 combination of correlated quantities
+ */
+export function curveDeviationOf({ offset, slope, covariance = 0 }: HoleBehaviour, drawn: number): number {
+  const x = Math.log(drawn / REFERENCE_DIAMETER);
+  // The slope's uncertainty is split into what goes with the offset and what is its own: a sum of squares stays ≥ 0.
+  const shared = covariance === 0 ? 0 : covariance / offset.standardUncertainty;
+  const own = Math.sqrt(Math.max(0, slope.standardUncertainty ** 2 - shared ** 2));
+  return Math.hypot(offset.standardUncertainty + x * shared, x * own);
+}
+
+/**
  * Standard deviation of a printed bore about its expected diameter.
  *
- *     s = √[u(a)² + (ln(D/4 mm) · u(b))² + s_r² + u(Dp)²]
+ *     s = √[u(a)² + 2·x·u(a, b) + x²·u(b)² + s_r² + u(Dp)²]        x = ln(D/4 mm)
  *
- * @param behaviour - standard uncertainties of offset and slope [mm], repeatability s_r [mm]
+ * @param behaviour - standard uncertainties of offset and slope [mm], their covariance [mm²], repeatability s_r [mm]
  * @param drawn - drawn diameter D [mm], > 0
  * @param pilotUncertainty - standard uncertainty of the pilot diameter u(Dp) [mm], ≥ 0
  * @returns s [mm]
  * @source jcgm-100 combination
  */
 export const boreDeviationOf = (behaviour: HoleBehaviour, drawn: number, pilotUncertainty: number): number =>
-  Math.hypot(
-    behaviour.offset.standardUncertainty,
-    Math.log(drawn / REFERENCE_DIAMETER) * behaviour.slope.standardUncertainty,
-    behaviour.repeatability,
-    pilotUncertainty,
-  );
+  Math.hypot(curveDeviationOf(behaviour, drawn), behaviour.repeatability, pilotUncertainty);
