@@ -9,6 +9,7 @@ import {
   type Refused,
   refused,
   type SolidFormat,
+  stretch,
 } from './reading.ts';
 import { weld } from './weld.ts';
 
@@ -19,6 +20,8 @@ const RECORD = 50;
 const NORMAL = 12;
 /** Triangles read between two looks at the messages. */
 const CHUNK = 100_000;
+/** Share of the way that reading is; the rest is welding. */
+const WITHOUT_WELDING = { from: 0, to: 0.4 } as const;
 /** Parts for a printer are larger than this and smaller than that, mm. */
 const USUAL_EXTENT = { least: 2, most: 2000 } as const;
 /** Records looked at to tell a damaged STL from another file. */
@@ -93,7 +96,7 @@ export function* stlReading(bytes: Uint8Array): InSteps<Reading> {
   const expected = HEADER + RECORD * count;
   const fits = bytes.length === expected;
   if (!fits && isText(bytes)) {
-    const read = yield* cornersOfText(bytes);
+    const read = yield* stretch(cornersOfText(bytes), WITHOUT_WELDING);
     return read.kind === 'refused' ? read : solidOf(read, 'stl-text');
   }
   if (!fits) {
@@ -101,8 +104,8 @@ export function* stlReading(bytes: Uint8Array): InSteps<Reading> {
     const code = bytes.length < expected ? 'truncated' : 'wrong-length';
     return refused({ code, bytes: bytes.length, expected });
   }
-  const read = yield* cornersOfRecords(view, count);
-  yield 0.5;
+  const read = yield* stretch(cornersOfRecords(view, count), WITHOUT_WELDING);
+  yield WITHOUT_WELDING.to;
   return read.kind === 'refused' ? read : solidOf(read, 'stl-binary');
 }
 

@@ -12,6 +12,7 @@ import {
   type ReadingNotice,
   type Refused,
   refused,
+  stretch,
 } from './reading.ts';
 import { weld } from './weld.ts';
 import { unpacking, type ZipDirectory, zipDirectory } from './zip-file.ts';
@@ -37,7 +38,7 @@ const UNITS: ReadonlyMap<string, number> = new Map([
 function* rootModels(bytes: Uint8Array, zip: ZipDirectory): InSteps<Refused | readonly string[]> {
   const entry = zip.get(ROOT_RELATIONS);
   if (entry === undefined) return refused({ code: 'no-model' });
-  const unpacked = yield* unpacking(bytes, entry, MOST_RELATION_BYTES);
+  const unpacked = yield* stretch(unpacking(bytes, entry, MOST_RELATION_BYTES), { from: 0, to: 0.02 });
   if (unpacked.kind === 'refused') return unpacked;
   const names: string[] = [];
   let fault = false;
@@ -60,9 +61,9 @@ function* rootModels(bytes: Uint8Array, zip: ZipDirectory): InSteps<Refused | re
 function* partReading(bytes: Uint8Array, zip: ZipDirectory, name: string, left: number) {
   const entry = zip.get(name);
   if (entry === undefined) return refused({ code: 'no-model' });
-  const unpacked = yield* unpacking(bytes, entry, left);
+  const unpacked = yield* stretch(unpacking(bytes, entry, left), { from: 0, to: 0.4 });
   if (unpacked.kind === 'refused') return unpacked;
-  const part = yield* modelReading(unpacked.bytes, name);
+  const part = yield* stretch(modelReading(unpacked.bytes, name), { from: 0.4, to: 1 });
   return part.kind === 'refused' ? part : { kind: 'part' as const, part, bytes: unpacked.bytes.length };
 }
 
@@ -78,7 +79,11 @@ function* allParts(
   for (const name of wanted) {
     if (parts.has(name)) continue;
     if (parts.size >= MOST_PARTS) return refused({ code: 'several-models', models: wanted.length });
-    const read = yield* partReading(bytes, zip, name, left);
+    const done = parts.size / wanted.length;
+    const read = yield* stretch(partReading(bytes, zip, name, left), {
+      from: done,
+      to: done + 1 / wanted.length,
+    });
     if (read.kind === 'refused') return read;
     left -= read.bytes;
     parts.set(name, read.part);
@@ -134,12 +139,12 @@ export function* threeMfReading(bytes: Uint8Array): InSteps<Reading> {
   const [root] = roots;
   if (root === undefined) return refused({ code: 'no-model' });
   if (roots.length > 1) return refused({ code: 'several-models', models: roots.length });
-  const parts = yield* allParts(bytes, zip, root);
+  const parts = yield* stretch(allParts(bytes, zip, root), { from: 0.02, to: 0.85 });
   if ('kind' in parts) return parts;
   const unit = parts.get(root)?.unit ?? '';
   const millimetres = UNITS.get(unit);
   if (millimetres === undefined) return refused({ code: 'unknown-unit', unit });
-  const assembled = yield* assembling(parts, root);
+  const assembled = yield* stretch(assembling(parts, root), { from: 0.85, to: 1 });
   if (assembled.kind === 'refused') return assembled;
   return finished(assembled.mesh, millimetres, assembled.instances);
 }

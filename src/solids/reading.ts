@@ -86,3 +86,15 @@ export function atOnce<Result>(steps: InSteps<Result>): Result {
     if (step.done === true) return step.value;
   }
 }
+
+/** Steps as a stretch of a longer way, from one share done to another. */
+export function* stretch<Result>(
+  steps: InSteps<Result>,
+  { from, to }: { readonly from: number; readonly to: number },
+): InSteps<Result> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    yield from + (to - from) * step.value;
+  }
+}

@@ -3,6 +3,7 @@ import type { ChanceResult } from '../core/chance/chance-result.ts';
 import type { Insert } from '../core/inserts/insert.ts';
 import type { Stop } from '../core/joint/assessment.ts';
 import type { Joint } from '../core/joint/joint.ts';
+import type { FromWorkerOf, RequestOf, ToWorkerOf } from './line.ts';
 
 /** One joint to sample; plain data that can be sent. */
 interface Sampled {
@@ -40,27 +41,6 @@ export interface Requests {
 }
 
 export type RequestName = keyof Requests;
-
-/** A request as it is sent: name and input belong together. */
-export type Request = {
-  readonly [Name in RequestName]: {
-    readonly kind: 'request';
-    readonly id: number;
-    readonly name: Name;
-    readonly input: Requests[Name]['input'];
-  };
-}[RequestName];
-
-export type ToWorker = Request | { readonly kind: 'cancel'; readonly id: number };
-
-export type FromWorker =
-  | { readonly kind: 'ready' }
-  | { readonly kind: 'progress'; readonly id: number; readonly share: number }
-  | { readonly kind: 'done'; readonly id: number; readonly output: Requests[RequestName]['output'] }
-  | { readonly kind: 'failed'; readonly id: number; readonly message: string };
-
-/** One end of the line, as far as the protocol needs it. */
-export interface Port<Sent, Received> {
-  postMessage(message: Sent): void;
-  addEventListener(type: 'message', listener: (event: { readonly data: Received }) => void): void;
-}
+export type Request = RequestOf<Requests>;
+export type ToWorker = ToWorkerOf<Requests>;
+export type FromWorker = FromWorkerOf<Requests>;

@@ -8,15 +8,17 @@ import { chanceResult } from '../core/chance/chance-result.ts';
 import { seededGenerator } from '../core/chance/generator.ts';
 import { emptyCounters, sampleChance } from '../core/chance/sample-chance.ts';
 import { admit } from '../core/joint/stop.ts';
+import type { Port } from './line.ts';
+import type { Pause } from './pause.ts';
 import type {
   ChanceInput,
   ChanceOverTorqueInput,
   FromWorker,
-  Port,
   Request,
   Requests,
   ToWorker,
 } from './protocol.ts';
+import { serve } from './serve.ts';
 
 /** Joints drawn between two looks at the messages: some ten milliseconds. */
 const CHUNK = 25_000;
@@ -24,53 +26,24 @@ const CHUNK = 25_000;
 /** Draws a number of joints more. */
 type Draw = (count: number) => void;
 
-/** How the worker lets messages in. */
-export type Pause = () => Promise<void>;
-
 /**
- * Answers the requests of a line until it closes; several may be under way at once.
+ * Answers requests for chances until the line closes; several may be under way at once.
  *
  * @param port - the line to whoever asks
  * @param pause - waits until messages that have arrived are handled
  */
 export function serveChance(port: Port<FromWorker, ToWorker>, pause: Pause): void {
-  const underWay = new Set<number>();
-
-  async function drawAll(id: number, samples: number, draw: Draw): Promise<boolean> {
-    for (let drawn = 0; drawn < samples; ) {
-      const count = Math.min(CHUNK, samples - drawn);
-      draw(count);
-      drawn += count;
-      port.postMessage({ kind: 'progress', id, share: drawn / samples });
-      await pause();
-      if (!underWay.has(id)) return false;
-    }
-    return true;
-  }
-
-  async function answer(request: Request): Promise<void> {
-    const { id } = request;
-    underWay.add(id);
-    try {
-      const drawing: Draws = (samples, draw) => drawAll(id, samples, draw);
-      const output = await outputOf(request, drawing);
-      if (output !== undefined) port.postMessage({ kind: 'done', id, output });
-    } catch (error) {
-      port.postMessage({
-        kind: 'failed',
-        id,
-        message: error instanceof Error ? error.message : String(error),
-      });
-    } finally {
-      underWay.delete(id);
-    }
-  }
-
-  port.addEventListener('message', ({ data }) => {
-    if (data.kind === 'cancel') underWay.delete(data.id);
-    else void answer(data);
-  });
-  port.postMessage({ kind: 'ready' });
+  serve<Requests>(port, pause, (request, report) =>
+    outputOf(request, async (samples, draw) => {
+      for (let drawn = 0; drawn < samples; ) {
+        const count = Math.min(CHUNK, samples - drawn);
+        draw(count);
+        drawn += count;
+        if (!(await report(drawn / samples))) return false;
+      }
+      return true;
+    }),
+  );
 }
 
 /** Draws all joints in chunks; false where it was cancelled. */

@@ -88,10 +88,11 @@ function addCell(into: Builder, middle: number, { facets, rings }: Cell, outline
     }
     const below = ringOf(into, middle, facets, ring);
     for (let k = 0; k < facets; k += 1)
-      into.triangles.push(
-        ...[at(above, k), at(above, k + 1), at(below, k + 1)],
-        ...[at(above, k), at(below, k + 1), at(below, k)],
-      );
+      for (const corners of [
+        [at(above, k), at(above, k + 1), at(below, k + 1)],
+        [at(above, k), at(below, k + 1), at(below, k)],
+      ])
+        into.triangles.push(...corners);
     above = below;
   }
   annulus(into, outline.bottom, above, -1);

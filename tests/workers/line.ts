@@ -1,5 +1,6 @@
 import type { WorkerLine } from '../../src/workers/chance-client.ts';
-import type { FromWorker, Port, ToWorker } from '../../src/workers/protocol.ts';
+import type { Port } from '../../src/workers/line.ts';
+import type { FromWorker, ToWorker } from '../../src/workers/protocol.ts';
 
 type Listener<Event> = (event: Event) => void;
 

@@ -13,6 +13,10 @@ export interface End {
   readonly openShare: number;
   /** Share of the way round at which the surface goes on inward without a sharp edge, 0 to 1. */
   readonly smoothShare: number;
+  /** Edges round the end. */
+  readonly edges: number;
+  /** How far they go round, rad. */
+  readonly round: number;
 }
 
 interface BorderEdge {
@@ -78,7 +82,9 @@ function endOf(edges: readonly BorderEdge[]): End | undefined {
     if (turn === TURN.open || turn === TURN.outward) open += Math.abs(angle);
     if (turn === TURN.smooth || turn === TURN.flat) smooth += Math.abs(angle);
   }
-  return round > 0 ? { least, most, openShare: open / round, smoothShare: smooth / round } : undefined;
+  return round > 0
+    ? { least, most, openShare: open / round, smoothShare: smooth / round, edges: edges.length, round }
+    : undefined;
 }
 
 /**

@@ -25,6 +25,8 @@ export interface FacetModel {
   readonly isInsideOut: boolean;
   /** Of the search: the set that a triangle belongs to at the moment, 0 for none. */
   readonly marks: Int32Array;
+  /** Of the search: 1 for the triangles of a hole that was found. */
+  readonly taken: Uint8Array;
   /** Of the search: a weight of each vertex, all 0 between two uses. */
   readonly weights: Float64Array;
 }
@@ -115,6 +117,7 @@ export function facetModel(surface: Surface): FacetModel {
     extent: extentOf(surface),
     isInsideOut,
     marks: new Int32Array(areas.length),
+    taken: new Uint8Array(areas.length),
     weights: new Float64Array(surface.positions.length / 3),
   };
 }

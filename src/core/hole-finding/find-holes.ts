@@ -23,48 +23,47 @@ export interface HolesFound {
   readonly isInsideOut: boolean;
 }
 
-/** Holes along one axis among triangles, with the triangles of their walls. */
-function alongAxis(model: FacetModel, faces: readonly number[], axis: Point, nextMark: NextMark) {
+/** Holes along one axis among triangles; those of their walls are taken. */
+function alongAxis(
+  model: FacetModel,
+  faces: readonly number[],
+  axis: Point,
+  nextMark: NextMark,
+): readonly FoundHole[] {
   const parallel = faces.filter((face) => Math.abs(dot(normalAt(model, face), axis)) <= LEANING_SINE);
   const holes: FoundHole[] = [];
-  const taken = new Set<number>();
   for (const part of together(model, parallel, nextMark)) {
     if (part.length < LEAST_TURNS) continue;
     const wall = wallAmong(model, part, axis, nextMark);
     const hole = wall === undefined ? undefined : holeOf(model, wall);
     if (wall === undefined || hole === undefined) continue;
     holes.push(hole);
-    for (const face of wall.faces) taken.add(face);
+    for (const face of wall.faces) model.taken[face] = 1;
   }
-  return { holes, taken };
+  return holes;
 }
 
 /** Holes along the first direction that has any. */
-function firstHit(
-  model: FacetModel,
-  faces: readonly number[],
-  edges: readonly number[],
-  nextMark: NextMark,
-): ReturnType<typeof alongAxis> | undefined {
+function firstHit(model: FacetModel, faces: readonly number[], nextMark: NextMark): readonly FoundHole[] {
+  const mark = nextMark();
+  for (const face of faces) model.marks[face] = mark;
+  const edges = turningEdges(model, faces);
+  if (edges.length < LEAST_TURNS) return [];
   for (const axis of axisCandidates(model, faces, edges)) {
-    const hit = alongAxis(model, faces, axis, nextMark);
-    if (hit.holes.length > 0) return hit;
+    const holes = alongAxis(model, faces, axis, nextMark);
+    if (holes.length > 0) return holes;
   }
-  return undefined;
+  return [];
 }
 
 function holesInRegion(model: FacetModel, region: Int32Array, nextMark: NextMark): readonly FoundHole[] {
   const found: FoundHole[] = [];
-  let left: readonly number[] = [...region];
   for (let round = 0; round < ROUNDS; round += 1) {
-    const mark = nextMark();
-    for (const face of left) model.marks[face] = mark;
-    const edges = turningEdges(model, left);
-    if (edges.length < LEAST_TURNS) break;
-    const hit = firstHit(model, left, edges, nextMark);
-    if (hit === undefined) break;
-    found.push(...hit.holes);
-    left = left.filter((face) => !hit.taken.has(face));
+    // A wall that grew beyond its region has taken some of this one.
+    const left = Array.from(region.filter((face) => model.taken[face] === 0));
+    const holes = firstHit(model, left, nextMark);
+    if (holes.length === 0) break;
+    found.push(...holes);
   }
   return found;
 }
@@ -88,7 +87,7 @@ function inOrder(one: FoundHole, other: FoundHole): number {
  * The search in steps, for a worker that wants to listen between them: yields the share done, 0 to 1.
  * Its result is that of `findHoles`.
  */
-export function* holeSearch(surface: Surface): Generator<number, HolesFound> {
+export function* holeSearch(surface: Surface): Generator<number, HolesFound, undefined> {
   const model = facetModel(surface);
   yield 0.5;
   const regions = regionsOf(model);

@@ -9,6 +9,8 @@ import type { Wall } from './wall.ts';
 
 /** A wall that is open along its side by more than this is no hole, rad. */
 const LEAST_TURN = (300 * Math.PI) / 180;
+/** Facets of a hexagon with one side open. */
+const LEAST_FACETS = 5;
 /** Corners nearer than this are on one line along the axis, rad: a 400th of a turn is eight times as much. */
 const SAME_ANGLE = 0.002;
 /** A gap between corners is no facet where it is wider than so many usual ones, and wider than any fine facet. */
@@ -40,6 +42,14 @@ function facetsBetween(angles: readonly number[]): { readonly facets: number; re
   return { facets: filled.length, turn: filled.reduce((sum, gap) => sum + gap, 0) };
 }
 
+/** The triangles of a round wall that was meshed freely share no lines: its rims say how many and how far. */
+function facetsOfRims({ low, high }: { readonly low: End; readonly high: End }) {
+  return {
+    facets: Math.min(low.edges, high.edges),
+    turn: Math.min(2 * Math.PI, low.round, high.round),
+  };
+}
+
 /** Distance from the origin to the line between two places. */
 function distanceToLine(a: { u: number; v: number }, b: { u: number; v: number }): number {
   const [du, dv] = [b.u - a.u, b.v - a.v];
@@ -67,20 +77,18 @@ function outline(model: FacetModel, wall: Wall) {
   }
   let [length, drawnLength] = [0, 0];
   const drawn: number[] = [];
-  const all: number[] = [];
   for (const edge of wall.edges) {
     const vector = edgeVector(model, edge);
     const long = Math.sqrt(dot(vector, vector));
     length += long;
     const ends = [seen(surface.triangles[edge] ?? 0), seen(surface.triangles[nextEdge(edge)] ?? 0)];
     const angles = ends.map(({ u, v }) => Math.atan2(v, u));
-    all.push(...angles);
     if (Math.abs(dot(vector, wall.cylinder.axis)) < PARALLEL_COSINE * long) continue;
     drawnLength += long;
     drawn.push(...angles);
   }
-  const angles = distinctAngles(drawnLength >= DRAWN_SHARE * length ? drawn : all);
-  return { least, most, flat, angles };
+  const isDrawn = drawnLength >= DRAWN_SHARE * length;
+  return { least, most, flat, isDrawn, angles: distinctAngles(drawn) };
 }
 
 function lieOf(axis: Point): { readonly lie: Lie; readonly tilt: number } {
@@ -113,10 +121,11 @@ function mouthIsLow(
  */
 export function holeOf(model: FacetModel, wall: Wall): FoundHole | undefined {
   const { axis, centre, radius } = wall.cylinder;
-  const { least, most, flat, angles } = outline(model, wall);
-  const { facets, turn } = facetsBetween(angles);
+  const { least, most, flat, isDrawn, angles } = outline(model, wall);
   const ends = endsOf(model, wall);
-  if (turn < LEAST_TURN || facets < 5 || ends === undefined) return undefined;
+  if (ends === undefined) return undefined;
+  const { facets, turn } = isDrawn ? facetsBetween(angles) : facetsOfRims(ends);
+  if (turn < LEAST_TURN || facets < LEAST_FACETS) return undefined;
   const isLow = mouthIsLow(axis, ends);
   if (isLow === undefined) return undefined;
   const [near, far] = isLow ? [ends.low, ends.high] : [ends.high, ends.low];

@@ -53,8 +53,15 @@ function cornersOf(model: FacetModel, edges: readonly number[], axis: Point): re
   });
 }
 
-/** Whether a triangle lies on the cylinder with all its corners and looks at the axis. */
-function onCylinder(model: FacetModel, cylinder: Cylinder, corners: ReadonlySet<number>) {
+/**
+ * Whether a triangle lies on the cylinder with all its corners and looks at the axis. Corners at which the wall does not
+ * turn may lie on a flat, where a cross hole has cut it.
+ */
+function onCylinder(
+  model: FacetModel,
+  cylinder: Cylinder,
+  isTurning: (vertex: number) => boolean,
+): (face: number) => boolean {
   const view = against(cylinder);
   const { triangles } = model.surface;
   const room = ROUND_SHARE * cylinder.radius + ROUNDING * model.extent;
@@ -66,7 +73,7 @@ function onCylinder(model: FacetModel, cylinder: Cylinder, corners: ReadonlySet<
       const place = vertexAt(model.surface, vertex);
       const { u, v } = view(place);
       const distance = Math.sqrt(u * u + v * v);
-      const least = corners.has(vertex) ? cylinder.radius - room : LEAST_FLAT * cylinder.radius;
+      const least = isTurning(vertex) ? cylinder.radius - room : LEAST_FLAT * cylinder.radius;
       if (distance < least || distance > cylinder.radius + room) return false;
       const arm = {
         x: cylinder.centre.x - place.x,
@@ -127,10 +134,37 @@ export function wallAmong(
   const cylinder = fitCylinder(corners, axis);
   if (cylinder === undefined || Math.abs(dot(cylinder.axis, axis)) < Math.cos(2 * Math.asin(LEANING_SINE)))
     return undefined;
-  const isOn = onCylinder(model, cylinder, new Set(corners.map(({ vertex }) => vertex)));
+  const turning = new Set(corners.map(({ vertex }) => vertex));
+  const isOn = onCylinder(model, cylinder, (vertex) => turning.has(vertex));
   const parts = together(model, faces.filter(isOn), nextMark);
-  const wall = parts.reduce<readonly number[]>((best, part) => (part.length > best.length ? part : best), []);
+  const wall = parts.reduce<number[]>((best, part) => (part.length > best.length ? part : best), []);
   // Neighbours that were left out bear another mark: their edges are the wall's border.
+  if (turningEdges(model, wall).length < LEAST_TURNS) return undefined;
+  const isGrown = grow(
+    model,
+    wall,
+    onCylinder(model, cylinder, () => true),
+  );
   const within = turningEdges(model, wall);
-  return within.length < LEAST_TURNS ? undefined : { cylinder, faces: wall, edges: within };
+  const better = isGrown ? fitCylinder(cornersOf(model, within, axis), axis) : cylinder;
+  return { cylinder: better ?? cylinder, faces: wall, edges: within };
+}
+
+/**
+ * Adds to a wall what lies on its cylinder beyond an edge that does not turn inward: where the triangles of a round wall
+ * are staggered, their rows meet in slight ridges. Whether there was anything.
+ */
+function grow({ marks, neighbours }: FacetModel, wall: number[], isOn: (face: number) => boolean): boolean {
+  const before = wall.length;
+  const [first = 0] = wall;
+  const mark = marks[first] ?? 0;
+  for (const face of wall) {
+    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
+      const other = Math.floor((neighbours[edge] ?? NONE) / 3);
+      if (other < 0 || marks[other] === mark || !isOn(other)) continue;
+      marks[other] = mark;
+      wall.push(other);
+    }
+  }
+  return wall.length > before;
 }

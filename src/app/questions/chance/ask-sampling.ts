@@ -1,4 +1,5 @@
-import type { ChanceClient, Outcome, RunOptions } from '../../../workers/chance-client.ts';
+import type { ChanceClient } from '../../../workers/chance-client.ts';
+import type { Outcome, RunOptions } from '../../../workers/worker-client.ts';
 import type { Question, Sampled } from './sampling-state.ts';
 
 /** Joints at the setting, and joints for the curve. */

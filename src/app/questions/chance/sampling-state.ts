@@ -3,7 +3,7 @@ import type { ChanceResult } from '../../../core/chance/chance-result.ts';
 import type { Insert } from '../../../core/inserts/insert.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
-import type { Outcome } from '../../../workers/chance-client.ts';
+import type { Outcome } from '../../../workers/worker-client.ts';
 
 /** One question to the sampling; torques in N·mm. */
 export interface Question {
