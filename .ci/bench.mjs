@@ -31,6 +31,13 @@ const RANKING_BAR = 10;
 const CHANCE_ENTRY = 'tests/bench/chance.ts';
 const SAMPLED = 1_000_000;
 const CHANCE_BAR = 250;
+/** Exports largeFiles(), a binary STL and a 3MF of about 20 MB, and holesIn(), which reads one and counts its holes. */
+const HOLES_ENTRY = 'tests/bench/holes.ts';
+/** A page whose holesAt() has the worker do the same with the file at an address. */
+const HOLES_PAGE = 'tests/bench/holes.html';
+const HOLES_FOLDER = 'node_modules/.cache/bench-holes';
+const HOLES_REPEATS = 5;
+const HOLES_BAR = 3000;
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 
@@ -82,6 +89,88 @@ async function benchChance() {
     if (drawn !== SAMPLED) throw new Error(`sample() did not draw ${SAMPLED} joints.`);
   }
   console.log(`Sampling of ${SAMPLED} joints, ${REPEATS} times: ${spreadOf(times)} (bar ${CHANCE_BAR} ms)`);
+}
+
+/**
+ * @typedef {{ name: string, bytes: Uint8Array<ArrayBuffer>, holes: number }} LargeFile
+ * @typedef {{ total: number, milliseconds: number }} Counted
+ */
+
+/**
+ * Has the worker of a built page find the holes of each file, several times.
+ *
+ * @param {readonly LargeFile[]} files
+ * @returns {Promise<number[][]>} milliseconds for each file
+ */
+async function holesInBrowser(files) {
+  const outDir = join(root, HOLES_FOLDER);
+  const rolldownOptions = { input: join(root, HOLES_PAGE) };
+  await build({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: { outDir, rolldownOptions },
+  });
+  const server = await preview({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    build: { outDir },
+    preview: { host: '127.0.0.1', port: 0, open: false },
+  });
+  const { executablePath, env } = findBrowser();
+  const launched = await chromium.launch({
+    executablePath,
+    args: browserFlags,
+    env: { ...process.env, ...env },
+  });
+  try {
+    const page = await launched.newPage();
+    for (const { name, bytes } of files)
+      await page.route(`**/${name}`, (route) => route.fulfill({ body: Buffer.from(bytes) }));
+    await page.goto(`${server.resolvedUrls?.local[0] ?? ''}${HOLES_PAGE}`);
+    /** @type {number[][]} */
+    const times = [];
+    for (const { name, holes } of files) {
+      /** @type {number[]} */
+      const ofFile = [];
+      for (let run = 0; run < HOLES_REPEATS; run += 1) {
+        const { total, milliseconds } = /** @type {Counted} */ (await page.evaluate(`holesAt('/${name}')`));
+        if (total !== holes) throw new Error(`The worker found ${total} holes of ${holes} in ${name}.`);
+        ofFile.push(milliseconds);
+      }
+      times.push(ofFile);
+    }
+    return times;
+  } finally {
+    await launched.close();
+    await server.close();
+  }
+}
+
+async function benchHoles() {
+  const { largeFiles, holesIn } =
+    /** @type {{ largeFiles: () => LargeFile[], holesIn: (file: LargeFile) => number }} */ (
+      await importTypescript(HOLES_ENTRY)
+    );
+  const files = largeFiles();
+  const browser = await holesInBrowser(files);
+  for (const [place, file] of files.entries()) {
+    /** @type {number[]} */
+    const times = [];
+    for (let run = 0; run < HOLES_REPEATS; run += 1) {
+      const begin = performance.now();
+      if (holesIn(file) !== file.holes)
+        throw new Error(`Not all ${file.holes} holes of ${file.name} were found.`);
+      times.push(performance.now() - begin);
+    }
+    console.log(
+      `Holes of ${file.name}, ${(file.bytes.length / 1e6).toFixed(1)} MB, ${HOLES_REPEATS} times (bar ${HOLES_BAR} ms):\n` +
+        `  in the page's worker: ${spreadOf(browser[place] ?? [])}\n` +
+        `  in Node:              ${spreadOf(times)}`,
+    );
+  }
 }
 
 /**
@@ -221,7 +310,7 @@ async function benchPaint() {
 
 await build({ root, logLevel: 'warn' });
 /** @type {(() => void | Promise<void>)[]} */
-const benches = [benchSize, benchRanking, benchChance, benchPaint];
+const benches = [benchSize, benchRanking, benchChance, benchHoles, benchPaint];
 for (const bench of benches) {
   try {
     await bench();
