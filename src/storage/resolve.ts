@@ -8,6 +8,7 @@ import { toCore } from '../core/units/convert.ts';
 import type { InsertRecord, JointDocument } from './document.ts';
 import { LEAST_LOAD_N } from './limits.ts';
 import type { Refusal } from './refusal.ts';
+import { resolveExistingHole } from './resolve-existing-hole.ts';
 import { resolveHost } from './resolve-host.ts';
 import { resolveGroup } from './resolve-loads.ts';
 import { resolvePrinter } from './resolve-printers.ts';
@@ -66,6 +67,13 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
   ) {
     faults.add('chosenInsert', 'no-such-insert', { value: document.chosenInsert });
   }
+  const holes: Joint['holes'] = {
+    behaviour: catalogue.uncalibratedHoles,
+    compensation: given.holes.compensation,
+    fit: given.holes.fit_mm,
+    step: given.holes.step_mm,
+  };
+  const existing = resolveExistingHole(document, holes, faults);
   if (refusals.length > 0 || !screw || !host || !clampedMaterial) return { kind: 'refused', refusals };
   const hand = given.tool.kind === 'hand';
   const joint: Joint = {
@@ -82,12 +90,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     host,
     setting: given.setting,
     insertMetal: catalogue.insertMetal,
-    holes: {
-      behaviour: catalogue.uncalibratedHoles,
-      compensation: given.holes.compensation,
-      fit: given.holes.fit_mm,
-      step: given.holes.step_mm,
-    },
+    holes: existing ? { ...holes, existing } : holes,
     screw,
     loads: {
       pull: group.loads.pull.value,

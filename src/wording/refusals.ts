@@ -104,6 +104,18 @@ const WORDS = {
     wrong: `A layer of ${lengthText(number(facts, 'layerHeight'))} is higher than the line of ${lengthText(number(facts, 'lineWidth'))} is wide.`,
     cause: 'Are the two swapped?',
   }),
+  'hole-prints-shut': (facts) => ({
+    wrong: `A hole drawn at ${lengthText(number(facts, 'drawn'))} would print shut.`,
+    cause: 'Is it the diameter, in millimetres?',
+  }),
+  'hole-beyond-boss': (facts) => ({
+    wrong: `A bore of ${lengthText(number(facts, 'bore'))} leaves nothing of a boss of ${lengthText(number(facts, 'boss'))}.`,
+    cause: 'Is one of the two a radius?',
+  }),
+  'hole-beyond-part': (facts) => ({
+    wrong: `A hole ${lengthText(number(facts, 'depth'))} deep is deeper than the part under the face, ${lengthText(number(facts, 'thickness'))}.`,
+    cause: 'For a hole that goes through give the height of the part.',
+  }),
   'duplicate-id': (facts) => ({
     wrong: `“${text(facts, 'value')}” names two inserts of the drawer.`,
     cause: 'Give one of them another name.',

@@ -172,6 +172,32 @@ const withoutAbsentSleeve = ({
   ...(given === undefined ? {} : { sleeve: given }),
 });
 
+const absent = { nil: undefined };
+type Existing = NonNullable<JointDocument['joint']['holes']['existing']>;
+
+/** A hole that is there in one of four joints: from much too small to much too wide for inserts of the thread. */
+const existing = ({ nominalDiameter: d }: Thread): fc.Arbitrary<Existing | undefined> =>
+  fc.option(
+    fc
+      .record({
+        diameter_mm: mostly('holeDiameter_mm', d, 2.6 * d),
+        known: fc.constantFrom<Existing['known'][]>('as-drawn', 'as-measured'),
+        depth: fc.option(mostly('holeDepth_mm', 1, 12), absent),
+      })
+      .map(({ depth, ...rest }) => ({ ...rest, ...(depth === undefined ? {} : { depth_mm: depth }) })),
+    { nil: undefined, freq: 1 },
+  );
+
+const holes = (thread: Thread): Parts<'holes'> =>
+  fc
+    .record({
+      compensation: fc.constantFrom<('in-cad' | 'in-slicer')[]>('in-cad', 'in-slicer'),
+      fit_mm: within('fit_mm'),
+      step_mm: within('step_mm'),
+      there: existing(thread),
+    })
+    .map(({ there, ...rest }) => ({ ...rest, ...(there === undefined ? {} : { existing: there }) }));
+
 const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
   fc.record({
     clamped: fc
@@ -195,11 +221,7 @@ const jointOf = (thread: Thread): fc.Arbitrary<JointDocument['joint']> =>
     ),
     host,
     setting: fc.constantFrom('heat-set', 'cold-pressed', 'hammered'),
-    holes: fc.record({
-      compensation: fc.constantFrom('in-cad', 'in-slicer'),
-      fit_mm: within('fit_mm'),
-      step_mm: within('step_mm'),
-    }),
+    holes: holes(thread),
     screw: screw(thread),
     pattern,
     loads: fc.record({

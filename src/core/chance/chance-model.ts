@@ -1,7 +1,6 @@
-import { boreDeviationOf } from '../holes/print-error.ts';
 import type { Insert } from '../inserts/insert.ts';
 import { slipFriction } from '../joint/demand.ts';
-import { expectedBoreOf } from '../joint/hole-design.ts';
+import { boreDeviationIn } from '../joint/hole-design.ts';
 import { FAILURE_MODES } from '../joint/modes.ts';
 import { situationOf, surroundingsOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
@@ -139,10 +138,9 @@ function boreScatter(
   joint: AnswerableJoint,
   { bore }: Tightening,
 ): Pick<ChanceModel, 'expectedBore' | 'boreDeviation' | 'intendedBore'> {
-  const drawn = bore.drawn.value;
   return {
-    expectedBore: expectedBoreOf(joint, drawn),
-    boreDeviation: boreDeviationOf(joint.holes.behaviour, drawn, 0),
+    expectedBore: bore.expected,
+    boreDeviation: boreDeviationIn(joint, bore.drawn.value, 0),
     intendedBore: bore.intended.value,
   };
 }

@@ -29,20 +29,22 @@ export function boreAsPrinted(insert: InsertDimensions, fit: number): Derived {
 /**
  * Depth by which the knurl bites into the bore, per side.
  *
- *     z = (Dk − Dt)/2
+ *     z = max(0, (Dk − Dt)/2)
  *
- * @param insert - knurl diameter Dk [mm], above the bore
+ * 0 in a hole that is there and is as wide as the knurl.
+ *
+ * @param insert - knurl diameter Dk [mm]
  * @param bore - bore as printed Dt [mm]
- * @returns z [mm]
+ * @returns z [mm], ≥ 0
  * @source own-model geometry
  * @example knurl 5.0 in a bore of 4.3 mm gives 0.35 mm
  */
 export function bite(insert: InsertDimensions, bore: Derived): Derived {
   return {
     symbol: 'z',
-    value: (insert.knurlDiameter.estimate.value - bore.value) / 2,
+    value: Math.max(0, (insert.knurlDiameter.estimate.value - bore.value) / 2),
     unit: 'mm',
-    formula: '(D_k − D_t)/2',
+    formula: 'max(0, (D_k − D_t)/2)',
     entries: [entryFrom(insert.knurlDiameter.estimate), entryFrom(bore)],
     source: 'own-model',
     standing: 'estimate',
@@ -87,7 +89,7 @@ export function biteFactor(insert: InsertDimensions, intended: Derived, expected
     symbol: 'k_b',
     value: biteFactorOf({ knurl: knurl.value, intended: intended.value, expected }),
     unit: '-',
-    formula: 'min(1, max(0, (D_k − D)/(D_k − D_t)))',
+    formula: `min(1, max(0, (D_k − D)/(D_k − ${intended.symbol})))`,
     entries: [entryFrom(knurl), entry('D', expected, 'mm'), entryFrom(intended)],
     source: 'own-model',
     standing: 'estimate',

@@ -55,7 +55,7 @@ export function fitWindow(
     symbol: 'D_max',
     value: knurl.value - ENOUGH_BITE * (knurl.value - bore.value),
     unit: 'mm',
-    formula: 'D_k − 0.7 · (D_k − D_t)',
+    formula: `D_k − 0.7 · (D_k − ${bore.symbol})`,
     entries: [entryFrom(knurl), entryFrom(bore)],
     source: 'own-model',
     standing: 'estimate',

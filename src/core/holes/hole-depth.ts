@@ -12,25 +12,39 @@ const DISPLACED_SHARE = 0.5;
 const LAYER_DUST = 1e-9;
 
 /**
- * Plastic that the knurl displaces.
+ * Plastic that the insert displaces.
  *
- *     V = ½ · π/4 · (Dk² − Dt²) · Lk
+ *     V = ½ · π/4 · max(0, Dk² − Dt²) · Lk                        bore not below the pilot
+ *     V = ½ · π/4 · (Dk² − Dp²) · Lk + π/4 · (Dp² − Dt²) · L      bore below the pilot
  *
- * @param insert - knurl diameter Dk [mm], knurled length Lk [mm]
- * @param bore - bore as printed Dt [mm], below Dk
- * @returns V [mm³]
+ * Half of the knurl's ring is valley; what stands in the way of the pilot gives way over the whole length.
+ *
+ * @param insert - knurl diameter Dk, pilot diameter Dp, knurled length Lk, length L [mm]
+ * @param bore - bore as printed Dt [mm]; the knurl displaces nothing in one as wide as itself
+ * @returns V [mm³], ≥ 0
  * @source own-model half of the ring is knurl valley
  * @example Dk 5, Dt 4.3, Lk 3.6 mm gives 9.2 mm³
  */
 export function meltVolume(insert: InsertDimensions, bore: Derived): Derived {
-  const { knurlDiameter, knurledLength } = insert;
-  const ring = knurlDiameter.estimate.value ** 2 - bore.value ** 2;
+  const { knurlDiameter, pilotDiameter, knurledLength, length } = insert;
+  const [knurl, pilot] = [knurlDiameter.estimate, pilotDiameter.estimate];
+  const belowPilot = bore.value < pilot.value;
+  const ring = Math.max(0, knurl.value ** 2 - Math.max(bore.value, pilot.value) ** 2);
+  const core = belowPilot ? pilot.value ** 2 - bore.value ** 2 : 0;
   return {
     symbol: 'V',
-    value: DISPLACED_SHARE * (Math.PI / 4) * ring * knurledLength.estimate.value,
+    value:
+      (Math.PI / 4) * (DISPLACED_SHARE * ring * knurledLength.estimate.value + core * length.estimate.value),
     unit: 'mm³',
-    formula: '½ · π/4 · (D_k² − D_t²) · L_k',
-    entries: [entryFrom(knurlDiameter.estimate), entryFrom(bore), entryFrom(knurledLength.estimate)],
+    formula: belowPilot
+      ? '½ · π/4 · (D_k² − D_p²) · L_k + π/4 · (D_p² − D_t²) · L'
+      : '½ · π/4 · max(0, D_k² − D_t²) · L_k',
+    entries: [
+      entryFrom(knurl),
+      entryFrom(bore),
+      entryFrom(knurledLength.estimate),
+      ...(belowPilot ? [entryFrom(pilot), entryFrom(length.estimate)] : []),
+    ],
     source: 'own-model',
     standing: 'estimate',
   };

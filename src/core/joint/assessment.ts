@@ -1,3 +1,4 @@
+import type { ExistingHole } from '../holes/existing-hole.ts';
 import type { FitWindow } from '../holes/fit-window.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
 import type { Capacity, FailureMode, LoadPath, SeatKind } from '../pull-out/limit.ts';
@@ -6,12 +7,17 @@ import type { Use } from './joint.ts';
 
 /** The bore as it is to be printed and drawn. */
 export interface HoleDesign {
+  /** The hole that is there already: diameter and depth are then given, not proposed. */
+  readonly existing?: ExistingHole;
+  /** Bore that the insert wants. */
+  readonly intended: Derived;
+  /** Bore that it is set into: the same, or that of the hole that is there. */
   readonly boreAsPrinted: Derived;
   /** How far the printer closes the drawn hole, mm, negative when it closes. */
   readonly printError: Derived;
-  /** Diameter to draw in CAD, rounded to the step. */
+  /** Diameter to draw in CAD, rounded to the step; of a hole that is there as it was given. */
   readonly drawn: Derived;
-  /** Depth to draw, whole layers. */
+  /** Depth to draw, whole layers; of a hole that is there as it was given, else as it would have to be. */
   readonly depth: Derived;
   readonly meltVolume: Derived;
   /** Height that the displaced plastic fills in the bore below the insert. */

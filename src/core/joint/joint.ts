@@ -1,3 +1,4 @@
+import type { ExistingHole } from '../holes/existing-hole.ts';
 import type { Compensation } from '../holes/hole-to-draw.ts';
 import type { HoleBehaviour } from '../holes/print-error.ts';
 import type { Host } from '../host/host.ts';
@@ -78,6 +79,8 @@ export interface Joint {
     readonly fit: number;
     /** Step the drawn hole is rounded to, mm. */
     readonly step: number;
+    /** A hole that is there and is not drawn anew; absent: it is designed. */
+    readonly existing?: ExistingHole;
   };
   readonly screw: Screw;
   /** What the worst screw of the group has to hold. */

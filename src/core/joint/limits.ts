@@ -128,6 +128,9 @@ export function demandOn(
   }
 }
 
+/** Below this nothing is loaded, N or N·mm: a factor over it would say nothing, and over less still be no number. */
+const LEAST_DEMAND = 1e-9;
+
 /** A mode beside what loads it, and the largest torque it allows. */
 export interface DemandedMode {
   readonly active: ActiveMode;
@@ -138,7 +141,7 @@ export interface DemandedMode {
 /** All modes beside what loads them; the one with the smallest factor governs. */
 export function limitsOf(demanded: readonly DemandedMode[]): readonly Limit[] {
   const factorOf = (active: ActiveMode, demand: Derived) =>
-    demand.value > 0 ? active.capacity.characteristic.value / demand.value : undefined;
+    demand.value > LEAST_DEMAND ? active.capacity.characteristic.value / demand.value : undefined;
   const factors = demanded.map(({ active, demand }) => factorOf(active, demand));
   const smallest = Math.min(...factors.filter((factor) => factor !== undefined));
   // Where nothing is loaded at all, the weakest force mode still governs.

@@ -30,7 +30,8 @@ export function noRoomAtAll(joint: Joint, insert: Insert): NoRoom | undefined {
     return bossTooSmall(joint, host.bossDiameter, knurl);
   }
   if (insertSide === 'near-side') return undefined;
-  const depth = wholeLayers(sunk + meanOf(insert.length), host.layerHeight);
+  const wanted = wholeLayers(sunk + meanOf(insert.length), host.layerHeight);
+  const depth = joint.holes.existing?.depth ?? wanted;
   return host.thickness - depth < LEAST_FLOOR ? partTooThin(joint, depth) : undefined;
 }
 
@@ -39,11 +40,12 @@ export function noRoomAtAll(joint: Joint, insert: Insert): NoRoom | undefined {
  *
  * @param joint - boss, thickness of the part, line width [mm]
  * @param found - hole and insert
- * @returns less floor than LEAST_FLOOR, or less wall in the boss than one line; undefined otherwise
+ * @returns less floor than LEAST_FLOOR (a hole that is there has the floor it has), or less wall in the boss than one line; undefined otherwise
  * @source own-model limits of what is recommended
  */
 export function tooLittleRoom(joint: Joint, { hole, insert }: Found): NoRoom | undefined {
-  if (hole.floor.value < LEAST_FLOOR) return partTooThin(joint, hole.depth.value);
+  const isThere = joint.holes.existing?.depth !== undefined;
+  if (!isThere && hole.floor.value < LEAST_FLOOR) return partTooThin(joint, hole.depth.value);
   const { bossDiameter } = joint.host;
   const knurl = insert.knurlDiameter.estimate.value;
   return bossDiameter !== undefined && bossDiameter < leastBoss(joint, knurl)

@@ -59,7 +59,7 @@ export function gripLength(joint: Joint, insert: InsertDimensions): Derived {
  *
  *     least = g + min(d, L)        greatest = g + L + room below − melt − 0.5 mm
  *
- * A far-side insert is open behind: there the screw may stand out by 2 d.
+ * Behind a far-side insert, and in a hole that goes through, the screw may stand out by 2 d.
  *
  * @param joint - grip, standard lengths [mm], printed part [mm]
  * @param insert - length L [mm]
@@ -73,10 +73,9 @@ export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: 
   const grip = gripLength(joint, insert);
   const length = insert.length.estimate;
   const least = grip.value + Math.min(LEAST_OVERLAP_DIAMETERS * screw.thread.nominalDiameter, length.value);
-  const greatest =
-    joint.insertSide === 'far-side'
-      ? grip.value + length.value + STAND_OUT_DIAMETERS * screw.thread.nominalDiameter
-      : grip.value - joint.sunk + joint.host.thickness - LEAST_FLOOR - meltHeight - TIP_CLEARANCE;
+  const greatest = isOpenBehind(joint)
+    ? grip.value + length.value + STAND_OUT_DIAMETERS * screw.thread.nominalDiameter
+    : grip.value - joint.sunk + deepestHole(joint) - meltHeight - TIP_CLEARANCE;
   const available = screw.fixedLength === undefined ? screw.standardLengths : [screw.fixedLength];
   const fitting = available.filter(
     (one) => one >= least && one <= Math.max(greatest, grip.value + length.value),
@@ -126,6 +125,14 @@ export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: 
     choice: screw.fixedLength === undefined ? 'standard' : 'fixed',
   };
 }
+
+/** Whether the screw may stand out behind the insert: set from behind, or into a hole that goes through. */
+const isOpenBehind = ({ insertSide, holes, host }: Joint): boolean =>
+  insertSide === 'far-side' ||
+  (holes.existing?.depth !== undefined && holes.existing.depth >= host.thickness);
+
+/** The depth of the hole that is there, or the deepest that leaves a floor, mm. */
+const deepestHole = ({ holes, host }: Joint): number => holes.existing?.depth ?? host.thickness - LEAST_FLOOR;
 
 const engagedLength = (screwLength: number, grip: number, insertLength: number, pitch: number): number =>
   Math.min(screwLength - grip - RUN_OUT_PITCHES * pitch, insertLength);

@@ -34,8 +34,8 @@ export function plugDiameter(situation: Pick<Situation, 'bore' | 'wall' | 'inser
  *
  *     F = τp · φ · π · Dw · (T − ts) + τp · π · Dw · ts + σa · π/4 · (Dw² − Dt²)
  *
- * Infill along the plug, solid skin ts at the face, and the plug's end torn off below the hole. The three are
- * added as if they broke together, which brittle prints do not quite do.
+ * Infill along the plug, solid skin ts at the face, and the plug's end torn off below the hole, which is not there
+ * where the hole goes through. The three are added as if they broke together, which brittle prints do not quite do.
  *
  * @param situation - strengths τp, σa [MPa], infill share φ [-], depth T, top skin ts, bore Dt, plug Dw [mm]
  * @returns median F [N]
@@ -43,26 +43,31 @@ export function plugDiameter(situation: Pick<Situation, 'bore' | 'wall' | 'inser
  * @source gibson-ashby infill share
  */
 export function wallPlugForce(situation: Situation): Derived {
-  const { strengths, depth, host, bore } = situation;
+  const { strengths, depth, floor, host, bore } = situation;
   const plug = plugDiameter(situation);
   const phi = infillStrength(host.infill);
   const skin = Math.min(host.topSkin, depth.value);
   const sides =
     strengths.printedShear.value * Math.PI * plug.value * (phi.value * (depth.value - skin) + skin);
-  const end = strengths.alongAxis.value * (Math.PI / 4) * (plug.value ** 2 - bore.value ** 2);
+  // A hole that goes through has no plastic below its plug to tear off from.
+  const goesThrough = floor.value <= 0;
+  const end = goesThrough
+    ? 0
+    : strengths.alongAxis.value * (Math.PI / 4) * (plug.value ** 2 - bore.value ** 2);
   return {
     symbol: 'F_wp',
     value: sides + end,
     unit: 'N',
-    formula: 'τ_p · π · D_w · (φ · (T − t_s) + t_s) + σ_a · π/4 · (D_w² − D_t²)',
+    formula: goesThrough
+      ? 'τ_p · π · D_w · (φ · (T − t_s) + t_s)'
+      : 'τ_p · π · D_w · (φ · (T − t_s) + t_s) + σ_a · π/4 · (D_w² − D_t²)',
     entries: [
       entryFrom(strengths.printedShear),
       entryFrom(plug),
       entryFrom(phi),
       entryFrom(depth),
       entry('t_s', skin, 'mm'),
-      entryFrom(strengths.alongAxis),
-      entryFrom(bore),
+      ...(goesThrough ? [] : [entryFrom(strengths.alongAxis), entryFrom(bore)]),
     ],
     source: 'own-model',
     standing: 'estimate',

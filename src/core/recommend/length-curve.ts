@@ -20,7 +20,8 @@ export interface LengthPoint {
 /**
  * How strength and torque change with the length of an insert, everything else kept.
  *
- * The length without knurl stays as it is; the printed part is taken as deep enough for every length. Jack-out is the
+ * The length without knurl stays as it is; the printed part, and a hole
+ * that is there, are taken as deep enough for every length. Jack-out is the
  * knurl shear force at the low end of friction, whatever the seat of this joint.
  *
  * @param joint - a joint that may be answered
@@ -37,6 +38,7 @@ export function lengthCurve(
   const { length, knurledLength } = insertDimensions(insert);
   const unknurled = length.estimate.value - knurledLength.estimate.value;
   const longest = Math.max(...lengths, length.estimate.value);
+  const holes = withoutDepth(joint.holes);
   const deepEnough = { ...joint.host, thickness: Math.max(joint.host.thickness, DEEP_ENOUGH * longest) };
   return lengths
     .filter((one) => one > unknurled)
@@ -44,10 +46,18 @@ export function lengthCurve(
       const readings = (value: number) => ({ values: [value], permissibleError: 0 });
       const longer: Insert = { ...insert, length: readings(one), knurledLength: readings(one - unknurled) };
       const near = tighten(
-        { ...joint, host: deepEnough, insertSide: 'near-side', gap: 0, sunk: 0, seatOverride: 'on-insert' },
+        {
+          ...joint,
+          holes,
+          host: deepEnough,
+          insertSide: 'near-side',
+          gap: 0,
+          sunk: 0,
+          seatOverride: 'on-insert',
+        },
         longer,
       );
-      const asBuilt = tighten({ ...joint, host: deepEnough }, longer);
+      const asBuilt = tighten({ ...joint, holes, host: deepEnough }, longer);
       const knurl = near.actives.find((active) => active.mode === 'knurl-shear');
       if (knurl === undefined) throw new Error('knurl shear is always there on the near side');
       const { median, characteristic } = knurl.capacity;
@@ -55,11 +65,19 @@ export function lengthCurve(
         length: one,
         median: median.value,
         characteristic: characteristic.value,
-        upper: median.value ** 2 / characteristic.value,
+        // A knurl that does not bite holds nothing, and nothing scatters.
+        upper: characteristic.value > 0 ? median.value ** 2 / characteristic.value : 0,
         jackOutTorque: median.value * near.conversion.slippery,
         ...(asBuilt.dial === undefined ? {} : { dial: asBuilt.dial }),
       };
     });
+}
+
+/** A hole that is there, taken as deep enough for every length. */
+function withoutDepth(holes: AnswerableJoint['holes']): AnswerableJoint['holes'] {
+  if (holes.existing === undefined) return holes;
+  const { depth: _, ...existing } = holes.existing;
+  return { ...holes, existing };
 }
 
 /** Depth of the part over the longest insert drawn, [-]. */

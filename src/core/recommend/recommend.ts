@@ -1,5 +1,6 @@
 import type { Insert } from '../inserts/insert.ts';
 import { assess } from '../joint/assess.ts';
+import { hopelessHole } from '../joint/existing-finding.ts';
 import type { Joint } from '../joint/joint.ts';
 import { limitingMode } from '../joint/load-reserve.ts';
 import { noRoomAtAll, tooLittleRoom } from '../joint/room-for-insert.ts';
@@ -27,7 +28,8 @@ interface Fitting {
  *
  * Rank: the largest multiple of the given loads that the joint still answers (`loadReserve`); without loads, the
  * characteristic force that the insert holds. Of equals the stronger, then the shorter.
- * Out: another thread; a part too thin or a boss too small for its hole; no screw length; it holds less than the
+ * Out: another thread; a part too thin or a boss too small for its hole; a hole that is there and takes no
+ * such insert; no screw length; it holds less than the
  * pull asks; no torque.
  *
  * @param given - any joint that the door admits
@@ -110,13 +112,15 @@ function impossibilityOf(joint: AnswerableJoint, insert: Insert): Rejection | un
 function rejectionOf(
   joint: AnswerableJoint,
   insert: Insert,
-  { found, least, most, dial }: Tightening,
+  { found, bore, least, most, dial }: Tightening,
   holds: number,
 ): Rejection | undefined {
   const insertId = insert.id;
   const { screw } = found;
   const noRoom = tooLittleRoom(joint, found);
   if (noRoom) return { insertId, ...noRoom };
+  const hopeless = hopelessHole(joint, found.insert, bore);
+  if (hopeless) return { insertId, ...hopeless };
   if (screw.kind === 'refused') {
     return { insertId, code: 'no-screw-length', least: screw.leastLength, greatest: screw.greatestLength };
   }

@@ -1,10 +1,12 @@
 import type { JointAssessment, Stop } from '../joint/assessment.ts';
+import type { HopelessHole } from '../joint/existing-finding.ts';
 import type { NoRoom } from '../joint/room-for-insert.ts';
 
 /** Why an insert of the drawer is out for this joint, with the facts of the sentence. */
 export type Rejection = { readonly insertId: string } & (
   | { readonly code: 'other-thread'; readonly insertThread: string; readonly screwThread: string }
   | NoRoom
+  | HopelessHole
   | { readonly code: 'holds-too-little'; readonly holds: number; readonly asked: number }
   | { readonly code: 'no-screw-length'; readonly least: number; readonly greatest: number }
   | { readonly code: 'no-torque'; readonly least: number; readonly most: number }

@@ -37,7 +37,8 @@ export const INSERT_LEVERS: readonly Lever[] = [
     remedySteps: 1,
     move: once((subject) => {
       const { joint } = subject;
-      if (joint.insertSide === 'far-side') return undefined;
+      // A hole that is there is open to its own side.
+      if (joint.insertSide === 'far-side' || joint.holes.existing) return undefined;
       const { seatOverride: _, ...found } = joint;
       const { fixedLength: __, ...screw } = joint.screw;
       return { ...subject, joint: { ...found, insertSide: 'far-side', gap: 0, sunk: 0, screw } };

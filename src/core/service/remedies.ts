@@ -1,4 +1,5 @@
 import type { Insert } from '../inserts/insert.ts';
+import { hopelessHole } from '../joint/existing-finding.ts';
 import { tooLittleRoom } from '../joint/room-for-insert.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { tighten } from '../joint/tightening.ts';
@@ -52,8 +53,9 @@ function remedyBy(lever: Lever, subject: Subject): Remedy | undefined {
 function passing(subject: Subject): { readonly margin: number; readonly dial: number } | undefined {
   if (!isAnswered(subject)) return undefined;
   const { joint, insert } = subject;
-  const { dial, found, actives } = tighten(joint, insert);
+  const { dial, found, bore, actives } = tighten(joint, insert);
   if (dial === undefined || found.screw.kind === 'refused' || tooLittleRoom(joint, found)) return undefined;
+  if (hopelessHole(joint, found.insert, bore)) return undefined;
   const holds = weakestHold(actives).capacity.characteristic.value;
   if (holds < joint.factors.limits * joint.loads.pull) return undefined;
   const hold = holdOf(joint, insert, settingOf(dial));
