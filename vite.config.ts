@@ -16,9 +16,27 @@ export default defineConfig({
   },
   test: {
     environment: 'node',
-    setupFiles: ['tests/support/page-setup.ts'],
-    include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/e2e/**', 'node_modules/**', 'dist/**'],
+    pool: 'threads',
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'pure',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/{app,support,workers}/**'],
+          // Nothing here keeps a state or touches a global: the files may share what they have loaded.
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'page',
+          include: ['tests/{app,support,workers}/**/*.test.{ts,tsx}'],
+          setupFiles: ['tests/support/page-setup.ts'],
+        },
+      },
+    ],
     // A busy machine is slow, not wrong: how long something takes is measured by the bench.
     testTimeout: 60_000,
     hookTimeout: 60_000,
