@@ -1,9 +1,13 @@
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import { controlAria, FieldFrame, messageOf } from './field-frame.tsx';
 import type { Choice, ChoiceFieldProps } from './field-props.ts';
 import css from './fields.module.css';
 
-function Options<Value extends string>({ choices }: { readonly choices: readonly Choice<Value>[] }) {
+interface OptionsProps {
+  readonly choices: readonly Choice<string>[];
+}
+
+function Options({ choices }: OptionsProps) {
   return choices.map(({ value, label }) => (
     <option key={value} value={value}>
       {label}
@@ -11,12 +15,26 @@ function Options<Value extends string>({ choices }: { readonly choices: readonly
   ));
 }
 
+/** The options under their groups; long lists that hardly ever change. */
+const GroupedOptions = memo(function GroupedOptions({ choices }: OptionsProps) {
+  const groups = [...new Set(choices.map((choice) => choice.group))];
+  return groups.map((group) => {
+    const members = choices.filter((choice) => choice.group === group);
+    return group === undefined ? (
+      <Options key="" choices={members} />
+    ) : (
+      <optgroup key={group} label={group}>
+        <Options choices={members} />
+      </optgroup>
+    );
+  });
+});
+
 /** A native select in the look of a field. */
 export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>) {
   const { label, value, choices, onTake, layout = 'row', note = '', problem } = props;
   const id = useId();
   const message = messageOf(undefined, problem);
-  const groups = [...new Set(choices.map((choice) => choice.group))];
   const take = (picked: string) => {
     const choice = choices.find((one) => one.value === picked);
     if (choice !== undefined) onTake(choice.value);
@@ -29,16 +47,7 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
         value={value}
         onChange={(event) => take(event.target.value)}
       >
-        {groups.map((group) => {
-          const members = choices.filter((choice) => choice.group === group);
-          return group === undefined ? (
-            <Options key="" choices={members} />
-          ) : (
-            <optgroup key={group} label={group}>
-              <Options choices={members} />
-            </optgroup>
-          );
-        })}
+        <GroupedOptions choices={choices} />
       </select>
     </FieldFrame>
   );

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { ChoiceField } from '../fields/choice-field.tsx';
 import type { Choice, FieldLayout } from '../fields/field-props.ts';
 import type { Edit } from '../state/edit.ts';
@@ -17,8 +18,7 @@ interface DocumentChoiceProps<Value extends string> {
   readonly along?: (choice: Value) => readonly Edit[];
 }
 
-/** The field of one choice of the document; a choice that is not taken stays on display with its reason. */
-export function DocumentChoice<Value extends string>(props: DocumentChoiceProps<Value>) {
+function Chosen<Value extends string>(props: DocumentChoiceProps<Value>) {
   const { path, place, label, choices, layout = 'row', note, along } = props;
   const field = useDocumentField(path, place);
   const read = props.read ?? ((value) => choices.find((choice) => choice.value === value)?.value);
@@ -40,3 +40,6 @@ export function DocumentChoice<Value extends string>(props: DocumentChoiceProps<
     />
   );
 }
+
+/** The field of one choice of the document; a choice that is not taken stays on display with its reason. */
+export const DocumentChoice = memo(Chosen) as typeof Chosen;

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { UnitSymbol } from '../../core/units/units.ts';
 import type { FieldLayout } from '../fields/field-props.ts';
 import { QuantityField } from '../fields/quantity-field.tsx';
@@ -20,8 +21,10 @@ interface DocumentQuantityProps {
   readonly along?: readonly Edit[];
 }
 
+const NONE: readonly Edit[] = [];
+
 /** The field of one number of the document. */
-export function DocumentQuantity({
+export const DocumentQuantity = memo(function DocumentQuantity({
   quantity,
   place,
   layout = 'row',
@@ -29,7 +32,7 @@ export function DocumentQuantity({
   optional = false,
   unitShown,
   width,
-  along = [],
+  along = NONE,
 }: DocumentQuantityProps) {
   const { renewal, value, take, problem, onRefused } = useDocumentField(quantity.path, place);
   const definition = definitionOf(shown === undefined ? quantity : { ...quantity, shown });
@@ -50,4 +53,4 @@ export function DocumentQuantity({
       onRefused={onRefused}
     />
   );
-}
+});

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { useSheet } from '../state/sheet-context.ts';
+import { useSheetActions, useSheetValue } from '../state/sheet-context.ts';
 import { valueIn } from '../state/value-in.ts';
 import styles from './document-text.module.css';
 
@@ -12,8 +12,8 @@ interface DocumentTextProps {
 /** A short text of the document that may be left out. */
 export function DocumentText({ path, label, greatest }: DocumentTextProps) {
   const id = useId();
-  const { document, edit } = useSheet();
-  const value = valueIn(document, path);
+  const { edit } = useSheetActions();
+  const value = useSheetValue(({ journal }) => valueIn(journal.present, path));
   const kept = typeof value === 'string' ? value : '';
   const [typed, setTyped] = useState<string | null>(null);
   const leave = () => {

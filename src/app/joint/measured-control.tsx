@@ -4,7 +4,7 @@ import { ComputedValue } from '../derivation/computed-value.tsx';
 import { QuantityField } from '../fields/quantity-field.tsx';
 import { READINGS, type ReadingKey } from '../state/quantities.ts';
 import { definitionOf } from '../state/quantity-of-key.ts';
-import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { useFindings, useSheetValue } from '../state/sheet-context.ts';
 import { useDocumentField } from './use-document-field.ts';
 
 const DIMENSION_OF = {
@@ -27,10 +27,9 @@ interface MeasuredControlProps {
  * estimate in place of none, as a number that opens its derivation.
  */
 export function MeasuredControl({ insert, reading, place, slot }: MeasuredControlProps) {
-  const { document } = useSheet();
   const { drawer } = useFindings();
   const field = useDocumentField(`drawer.${insert}.${reading}`, place);
-  const record = document.drawer[insert];
+  const record = useSheetValue(({ journal }) => journal.present.drawer[insert]);
   const measured = drawer[insert];
   const { label } = READINGS[reading];
   const [only, ...more] = record?.[reading] ?? [];

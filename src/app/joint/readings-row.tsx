@@ -2,7 +2,7 @@ import { LIMITS } from '../../storage/limits.ts';
 import { ReadingsField } from '../fields/readings-field.tsx';
 import { READINGS, type ReadingKey } from '../state/quantities.ts';
 import { definitionOf } from '../state/quantity-of-key.ts';
-import { useSheet } from '../state/sheet-context.ts';
+import { useSheetValue } from '../state/sheet-context.ts';
 import { useDocumentField } from './use-document-field.ts';
 
 interface ReadingsRowProps {
@@ -18,9 +18,8 @@ const NONE: readonly number[] = [];
 
 /** All readings of one feature of an insert, in one field. */
 export function ReadingsRow({ insert, reading, place, picks = false }: ReadingsRowProps) {
-  const { document } = useSheet();
   const field = useDocumentField(`drawer.${insert}.${reading}`, place);
-  const record = document.drawer[insert];
+  const record = useSheetValue(({ journal }) => journal.present.drawer[insert]);
   if (record === undefined) return null;
   const isOptional = reading === 'knurledLength_mm';
   const along = picks ? [{ path: 'chosenInsert', value: record.id }] : [];

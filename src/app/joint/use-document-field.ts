@@ -3,7 +3,7 @@ import type { FieldProblem } from '../fields/field-props.ts';
 import { type Edit, withEdits } from '../state/edit.ts';
 import { repairOf } from '../state/repairs.ts';
 import { fieldKey } from '../state/sheet.ts';
-import { useSheet } from '../state/sheet-context.ts';
+import { useSheetActions, useSheetValue } from '../state/sheet-context.ts';
 import { valueIn } from '../state/value-in.ts';
 
 export interface DocumentField {
@@ -21,9 +21,12 @@ export interface DocumentField {
 
 /** One value of the document as a field sees it; place tells the drawing from the list and so on. */
 export function useDocumentField(path: string, place: string): DocumentField {
-  const { sheet, document, edit, giveUp, tellUnread } = useSheet();
+  const { edit, giveUp, tellUnread } = useSheetActions();
   const key = fieldKey(path, place);
-  const pending = sheet.pending.get(key);
+  const value = useSheetValue(({ journal }) => valueIn(journal.present, path));
+  const renewal = useSheetValue(({ epoch, renewals }) => `${epoch}.${renewals.get(key) ?? 0}`);
+  const pending = useSheetValue((sheet) => sheet.pending.get(key));
+  const document = useSheetValue(({ journal }) => (pending === undefined ? undefined : journal.present));
   const problem = ((): FieldProblem | undefined => {
     if (pending === undefined) return undefined;
     const message = [...new Set(pending.refusals.map(sentenceOfRefusal))].join(' ');
@@ -37,8 +40,8 @@ export function useDocumentField(path: string, place: string): DocumentField {
     return { message, repair: { label: repair.label, apply } };
   })();
   return {
-    renewal: `${sheet.epoch}.${sheet.renewals.get(key) ?? 0}`,
-    value: valueIn(document, path),
+    renewal,
+    value,
     ...(pending ? { waiting: pending.edits.find((one) => one.path === path)?.value } : {}),
     take: (value, ...along) => edit(key, { path, value }, ...along),
     problem,

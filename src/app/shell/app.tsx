@@ -3,10 +3,9 @@ import { Answers } from '../answers/answers.tsx';
 import { FIRST_JOINT } from '../demos/demo-list.ts';
 import { DerivationsProvider } from '../derivation/derivations-provider.tsx';
 import type { Kept } from '../state/kept-joint.ts';
-import { useFindings, useSheet } from '../state/sheet-context.ts';
-import { FindingsProvider, SheetProvider } from '../state/sheet-provider.tsx';
+import { useFindings, useSheetValue } from '../state/sheet-context.ts';
+import { SheetProvider } from '../state/sheet-provider.tsx';
 import styles from './app.module.css';
-import { firstMessage } from './first-message.ts';
 import { Masthead } from './masthead.tsx';
 import { MessageLine } from './message-line.tsx';
 import { PanelBoundary } from './panel-boundary.tsx';
@@ -22,7 +21,9 @@ const Sheet = lazy(() => import('./sheet.tsx').then((module) => ({ default: modu
 export function App({ kept }: { readonly kept: Kept }) {
   const [message, setMessage] = useState<Message | null>(null);
   useEffect(() => {
-    void firstMessage(kept).then((first) => first && setMessage(first));
+    if (kept.kind !== 'set-aside') return;
+    // Hardly ever: its words are loaded when they are needed.
+    void import('./first-message.ts').then(({ firstMessage }) => firstMessage(kept)).then(setMessage);
   }, [kept]);
   const done = useCallback(() => setMessage(null), []);
   return (
@@ -37,9 +38,7 @@ export function App({ kept }: { readonly kept: Kept }) {
             <Masthead />
             <MessageLine message={message} onDone={done} />
             <PanelBoundary name="The sheet">
-              <FindingsProvider>
-                <Body />
-              </FindingsProvider>
+              <Body />
             </PanelBoundary>
           </div>
         </DerivationsProvider>
@@ -64,8 +63,8 @@ function Body() {
 }
 
 function Keeper({ mayKeep }: { readonly mayKeep: boolean }) {
-  const { document } = useSheet();
+  const name = useSheetValue(({ journal }) => journal.present.name);
   useAutosave(mayKeep);
   useHistoryKeys();
-  return <title>{`${document.name}: Knurlwright`}</title>;
+  return <title>{`${name}: Knurlwright`}</title>;
 }

@@ -3,9 +3,8 @@ import type { Kept } from '../state/kept-joint.ts';
 import { refusalLines } from './refusal-lines.ts';
 import type { Message } from './say.ts';
 
-/** What has to be said on opening the page; null as a rule. */
-export async function firstMessage(kept: Kept): Promise<Message | null> {
-  if (kept.kind !== 'set-aside') return null;
+/** What has to be said on opening the page when what was kept could not be read. */
+export async function firstMessage(kept: Extract<Kept, { kind: 'set-aside' }>): Promise<Message> {
   const where = kept.moved
     ? 'It has been set aside whole on this device'
     : 'It stays where it is, so nothing new is kept until it is saved as a file';

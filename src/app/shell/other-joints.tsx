@@ -1,6 +1,6 @@
 import type { JointDocument } from '../../storage/document.ts';
 import { DEMO_NAMES, loadDemo, loadNewJoint } from '../demos/demo-list.ts';
-import { useSheet } from '../state/sheet-context.ts';
+import { useSheet, useSheetActions } from '../state/sheet-context.ts';
 import { useSay } from './say.ts';
 
 interface OtherJointsProps {
@@ -31,7 +31,7 @@ interface OpenDemoProps extends OtherJointsProps {
 }
 
 function OpenDemo({ label, load, onOpened }: OpenDemoProps) {
-  const { open } = useSheet();
+  const { open } = useSheetActions();
   const say = useSay();
   const show = (document: JointDocument) => {
     open(document);

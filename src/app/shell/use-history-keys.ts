@@ -1,12 +1,12 @@
 import { useEffect, useEffectEvent } from 'react';
-import { useSheet } from '../state/sheet-context.ts';
+import { useSheetActions } from '../state/sheet-context.ts';
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.matches('input:not([type="radio"]), textarea, [contenteditable]');
 
 /** Undo and redo by the keys of the system; inside a field they belong to its text. */
 export function useHistoryKeys(): void {
-  const { undo, redo } = useSheet();
+  const { undo, redo } = useSheetActions();
   const pressed = useEffectEvent((event: KeyboardEvent) => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || isTyping(event.target)) return;
     const key = event.key.toLowerCase();

@@ -107,20 +107,20 @@ function edited(before: Sheet, { key, edits, at, admit }: EditAction): Sheet {
     twins.filter((other) => other !== key),
   );
   const others = [...without(sheet.pending, ...twins)];
-  const companies = others.length > 1 ? [others, ...others.map((one) => [one])] : others.map((one) => [one]);
+  const companies = [...(others.length > 1 ? [others] : []), ...others.map((one) => [one]), []];
   const { present } = sheet.journal;
+  let refusals: readonly Refusal[] = [];
   for (const company of companies) {
     const all = [...company.flatMap(([, pending]) => pending.edits), ...edits];
     const admitted = admit(withEdits(present, all));
-    if (admitted.kind === 'refused') continue;
-    const rest = without(sheet.pending, ...twins, ...company.map(([name]) => name));
-    return taken(sheet, admitted.document, { key, at, rest, admit });
+    if (admitted.kind === 'admitted') {
+      const rest = without(sheet.pending, ...twins, ...company.map(([name]) => name));
+      return taken(sheet, admitted.document, { key, at, rest, admit });
+    }
+    refusals = admitted.refusals;
   }
-  const alone = admit(withEdits(present, edits));
-  if (alone.kind === 'admitted') {
-    return taken(sheet, alone.document, { key, at, rest: without(sheet.pending, ...twins), admit });
-  }
-  return { ...sheet, pending: new Map([...others, [key, { edits, refusals: alone.refusals }]]) };
+  // The last ones are those of the edit alone.
+  return { ...sheet, pending: new Map([...others, [key, { edits, refusals }]]) };
 }
 
 function renewed(sheet: Sheet, keys: readonly string[]): Sheet {

@@ -10,7 +10,7 @@ import { GivenClamped } from '../../../src/app/joint/given/given-clamped.tsx';
 import { GivenLoads } from '../../../src/app/joint/given/given-loads.tsx';
 import { GivenPattern } from '../../../src/app/joint/given/given-pattern.tsx';
 import { useSheet } from '../../../src/app/state/sheet-context.ts';
-import { FindingsProvider, SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
+import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
 import type { JointDocument } from '../../../src/storage/document.ts';
 
 // Typing key by key is slow on a busy computer.
@@ -29,12 +29,10 @@ function renderGiven(document: JointDocument) {
   render(
     <SheetProvider first={document}>
       <DerivationsProvider>
-        <FindingsProvider>
-          <GivenLoads />
-          <GivenPattern />
-          <GivenClamped />
-          <Undo />
-        </FindingsProvider>
+        <GivenLoads />
+        <GivenPattern />
+        <GivenClamped />
+        <Undo />
       </DerivationsProvider>
     </SheetProvider>,
   );
