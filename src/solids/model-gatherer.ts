@@ -1,5 +1,5 @@
 import type { SaxesTagNS } from 'saxes';
-import { NumberList } from './scan-mesh.ts';
+import { NumberList } from './number-list.ts';
 
 const CORE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
 const PRODUCTION = 'http://schemas.microsoft.com/3dmanufacturing/production/2015/06';

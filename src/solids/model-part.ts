@@ -1,7 +1,8 @@
 import { SaxesParser } from 'saxes';
 import { ModelGatherer, type ModelPart } from './model-gatherer.ts';
+import { NumberList } from './number-list.ts';
 import { type InSteps, type Refused, refused } from './reading.ts';
-import { NumberList, type Scan, scanElements, TRIANGLE, VERTEX } from './scan-mesh.ts';
+import { type Scan, scanElements, TRIANGLE, VERTEX } from './scan-mesh.ts';
 
 /** Bytes given to a reader at a time. */
 const PIECE = 65_536;

@@ -1,3 +1,4 @@
+import type { NumberList } from './number-list.ts';
 import { readNumber } from './read-number.ts';
 
 const LESS = 0x3c;
@@ -11,35 +12,20 @@ const APOSTROPHE = 0x27;
 const SPACE = 0x20;
 const HYPHEN = 0x2d;
 
-/** Numbers that arrive one after the other. */
-export class NumberList {
-  length = 0;
-  private values = new Float64Array(3 * 1024);
-
-  /** Room for three more, from `length` on. */
-  add(a: number, b: number, c: number): void {
-    if (this.length + 3 > this.values.length) {
-      const larger = new Float64Array(2 * this.values.length);
-      larger.set(this.values);
-      this.values = larger;
-    }
-    this.values[this.length] = a;
-    this.values[this.length + 1] = b;
-    this.values[this.length + 2] = c;
-    this.length += 3;
-  }
-
-  all(): Float64Array {
-    return this.values.subarray(0, this.length);
-  }
-}
-
 /** What the elements of a list are called and where their three numbers stand. */
 export interface ElementShape {
   readonly name: string;
   /** Which of the three numbers an attribute is, by its name from `from` up to `to`; −1 for another one. */
   readonly slotOf: (bytes: Uint8Array, from: number, to: number) => number;
+  /** What stands before the three numbers and after the last one where an element is written in the usual way. */
+  readonly usual: readonly [Uint8Array, Uint8Array, Uint8Array, Uint8Array];
 }
+
+const usual = (...parts: readonly [string, string, string, string]): ElementShape['usual'] => {
+  const [a, b, c, d] = parts;
+  const bytesOf = (text: string) => Uint8Array.from(text, (sign) => sign.charCodeAt(0));
+  return [bytesOf(a), bytesOf(b), bytesOf(c), bytesOf(d)];
+};
 
 const oneOfThree = (slot: number) => (slot >= 0 && slot < 3 ? slot : -1);
 
@@ -47,6 +33,7 @@ const oneOfThree = (slot: number) => (slot >= 0 && slot < 3 ? slot : -1);
 export const VERTEX: ElementShape = {
   name: 'vertex',
   slotOf: (bytes, from, to) => (to - from === 1 ? oneOfThree((bytes[from] ?? 0) - 0x78) : -1),
+  usual: usual('<vertex x="', '" y="', '" z="', '"'),
 };
 
 /** v1, v2 and v3. */
@@ -54,6 +41,7 @@ export const TRIANGLE: ElementShape = {
   name: 'triangle',
   slotOf: (bytes, from, to) =>
     to - from === 2 && bytes[from] === 0x76 ? oneOfThree((bytes[from + 1] ?? 0) - 0x31) : -1,
+  usual: usual('<triangle v1="', '" v2="', '" v3="', '"'),
 };
 
 /** Where a scan stands. */
@@ -95,6 +83,45 @@ function afterComment(bytes: Uint8Array, from: number): number {
 }
 
 const found: [number, number, number] = [0, 0, 0];
+
+/** The place after some bytes if they stand here, −1 otherwise. */
+function after(bytes: Uint8Array, from: number, wanted: Uint8Array): number {
+  for (let place = 0; place < wanted.length; place += 1) if (bytes[from + place] !== wanted[place]) return -1;
+  return from + wanted.length;
+}
+
+/** End of the number that begins here, as far as digits and a point go. */
+function digitsEnd(bytes: Uint8Array, from: number): number {
+  let at = bytes[from] === HYPHEN ? from + 1 : from;
+  for (let byte = bytes[at] ?? 0; (byte >= 0x30 && byte <= 0x39) || byte === 0x2e; byte = bytes[at] ?? 0)
+    at += 1;
+  return at;
+}
+
+/** Reads an element written in the usual way into `found`; the place after it, −1 where it is written otherwise. */
+function readUsual(
+  bytes: Uint8Array,
+  from: number,
+  [first, second, third, last]: ElementShape['usual'],
+): number {
+  const a = after(bytes, from, first);
+  if (a < 0) return -1;
+  const aEnd = digitsEnd(bytes, a);
+  const b = after(bytes, aEnd, second);
+  if (b < 0) return -1;
+  const bEnd = digitsEnd(bytes, b);
+  const c = after(bytes, bEnd, third);
+  if (c < 0) return -1;
+  const cEnd = digitsEnd(bytes, c);
+  let at = after(bytes, cEnd, last);
+  if (at < 0) return -1;
+  if (bytes[at] === SPACE) at += 1;
+  if (bytes[at] !== SLASH || bytes[at + 1] !== GREATER) return -1;
+  found[0] = readNumber(bytes, a, aEnd);
+  found[1] = readNumber(bytes, b, bEnd);
+  found[2] = readNumber(bytes, c, cEnd);
+  return at + 2;
+}
 
 /** Reads the attributes of an element from the end of its name into `found`; the place after it, −1 where damaged. */
 function readAttributes(bytes: Uint8Array, from: number, shape: ElementShape): number {
@@ -140,11 +167,17 @@ export function scanElements(
     while (at < bytes.length && isSpace(bytes[at] ?? 0)) at += 1;
     if (bytes[at] !== LESS) return { kind: 'damaged', at };
     if (at - from > most) return { kind: 'paused', at };
+    const quickly = readUsual(bytes, at, shape.usual);
+    if (quickly >= 0) {
+      into.add(found[0], found[1], found[2]);
+      at = quickly;
+      continue;
+    }
     const next = bytes[at + 1];
     if (next === EXCLAMATION) {
-      const after = afterComment(bytes, at);
-      if (after < 0) return { kind: 'damaged', at };
-      at = after;
+      const beyond = afterComment(bytes, at);
+      if (beyond < 0) return { kind: 'damaged', at };
+      at = beyond;
       continue;
     }
     const start = next === SLASH ? at + 2 : at + 1;
@@ -158,9 +191,9 @@ export function scanElements(
       at = close + 1;
       continue;
     }
-    const after = isElement ? readAttributes(bytes, end, shape) : -1;
-    if (after < 0) return { kind: 'damaged', at };
+    const beyond = isElement ? readAttributes(bytes, end, shape) : -1;
+    if (beyond < 0) return { kind: 'damaged', at };
     into.add(found[0], found[1], found[2]);
-    at = after;
+    at = beyond;
   }
 }
