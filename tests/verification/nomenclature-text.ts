@@ -47,6 +47,12 @@ const UNITS: Readonly<Record<string, string>> = {
   's@α_A': '-',
   't@k': 'mm',
   'D@k': 'mm',
+  R_j: 'mm',
+  G: 'mm',
+  s_1: 'mm',
+  p_1: '-',
+  x_s: 'mm',
+  c_f: 'mm',
 };
 
 const QUALIFIED = /^(?<symbol>[^@ ]+)(?:@(?<within>.+)| (?<unit>.+))?$/;

@@ -1,4 +1,4 @@
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, type Entry, entry } from '../sources/derived.ts';
 import { abscissaOf, type LineBelief, lineOf } from './hole-line.ts';
 import { outliersOf } from './hole-outliers.ts';
 import { type HolePoint, holePoint } from './hole-point.ts';
@@ -131,22 +131,38 @@ const freedomOf = (scatter: number, points: readonly HolePoint[]): number =>
   );
 
 function figuresOf(prior: HoleBehaviour, after: HoleBehaviour, count: number): HoleCalibration['figures'] {
-  const moved = (symbol: 'a' | 'b' | 's_r', before: number, value: number): Derived => ({
-    symbol,
+  const moved = (value: number, formula: string, entries: readonly Entry[]): Omit<Derived, 'symbol'> => ({
     value,
     unit: 'mm',
-    formula: `${symbol}_0 + Δ_${symbol}`,
-    entries: [
-      entry(`${symbol}_0`, before, 'mm'),
-      entry(`Δ_${symbol}`, value - before, 'mm'),
-      entry('n', count, '-'),
-    ],
+    formula,
+    entries: [...entries, entry('n', count, '-')],
     source: after.standing === 'measured' ? 'your-measurement' : 'hole-metrology-note',
     standing: after.standing,
   });
+  const offset = after.offset.value - prior.offset.value;
+  const slope = after.slope.value - prior.slope.value;
+  const scatter = after.repeatability - prior.repeatability;
   return {
-    offset: moved('a', prior.offset.value, after.offset.value),
-    slope: moved('b', prior.slope.value, after.slope.value),
-    scatter: moved('s_r', prior.repeatability, after.repeatability),
+    offset: {
+      symbol: 'a',
+      ...moved(after.offset.value, 'a_0 + Δ_a', [
+        entry('a_0', prior.offset.value, 'mm'),
+        entry('Δ_a', offset, 'mm'),
+      ]),
+    },
+    slope: {
+      symbol: 'b',
+      ...moved(after.slope.value, 'b_0 + Δ_b', [
+        entry('b_0', prior.slope.value, 'mm'),
+        entry('Δ_b', slope, 'mm'),
+      ]),
+    },
+    scatter: {
+      symbol: 's_r',
+      ...moved(after.repeatability, 's_0 + Δ_s', [
+        entry('s_0', prior.repeatability, 'mm'),
+        entry('Δ_s', scatter, 'mm'),
+      ]),
+    },
   };
 }

@@ -64,6 +64,7 @@ export const SOURCES = {
     howKnown: 'reprint',
     note: 'M2.5 remembered.',
   },
+  'iso-4032': { title: 'ISO 4032, Hexagon regular nuts (style 1)', howKnown: 'reprint' },
   'asme-b18.3': { title: 'ASME B18.3, Socket cap screws, inch series', howKnown: 'from-memory' },
   'asme-b18.21.1': { title: 'ASME B18.21.1, Washers, inch series', howKnown: 'from-memory' },
   'inch-screw-lengths': { title: 'Lengths of inch machine screws as commonly sold', howKnown: 'from-memory' },
@@ -133,6 +134,11 @@ export const SOURCES = {
     note: 'Inscribed circle D·cos(π/N), sides for a tolerance on the radius.',
   },
   'slicer-flow-note': { title: "An open slicer's manual, page on flow mathematics", howKnown: 'read' },
+  'slicer-settings-note': {
+    title: 'Another open slicer’s manual, page on quality and precision settings',
+    howKnown: 'read',
+    note: 'First-layer compensation a side and how it dies out over the layers.',
+  },
   'flm-insert-study': {
     title:
       'Kastner, Troschitz, Vogel, Behnisch, Gude, Modler, Investigation of the Pull-Out Behaviour of Metal Threaded Inserts in Thermoplastic FLM Components, J. Manuf. Mater. Process. 7, 42, doi 10.3390/jmmp7010042',

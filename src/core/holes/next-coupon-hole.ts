@@ -1,0 +1,166 @@
+import { withoutDust } from '../numerics/binary-dust.ts';
+import { normalProbability } from '../numerics/normal-distribution.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { coefficientsOf } from './calibrate-holes.ts';
+import { abscissaOf, lineAfter, lineOf } from './hole-line.ts';
+import { boreDeviationOf, type HoleBehaviour } from './print-error.ts';
+
+/** The hole that shall be drawn, and how surely its pilot is known; mm. */
+export interface WantedHole {
+  readonly drawn: number;
+  readonly pilotUncertainty: number;
+  /** Ends between which the bore must land, and the bore that is expected, mm; absent: no chance is given. */
+  readonly window?: { readonly smallest: number; readonly largest: number; readonly expected: number };
+}
+
+/** What the next coupon hole is worth. */
+export interface NextCouponHole {
+  /** Diameter to print it at, mm. */
+  readonly drawn: Derived;
+  readonly deviationBefore: Derived;
+  readonly deviationAfter: Derived;
+  /** Both with the hole drawn for the curve of the time, so that the expected bore stays where it is wanted. */
+  readonly chance?: { readonly before: Derived; readonly after: Derived; readonly gain: Derived };
+}
+
+/**
+ * The curve as sure as one more reading will make it; where it will then lie nobody knows.
+ *
+ *     V' = V − V·xxᵀ·V/(s_r² + u² + xᵀ·V·x)        x = (1, ln(D/4 mm))
+ *
+ * @param behaviour - curve now
+ * @param coupon - diameter of the coupon hole D [mm], > 0; standard uncertainty u of reading it [mm], ≥ 0
+ * @returns curve with its uncertainties after the reading, offset and slope unmoved
+ * @source own-model Bayesian regression
+ */
+export function afterCouponHole(
+  behaviour: HoleBehaviour,
+  coupon: { readonly drawn: number; readonly standardUncertainty: number },
+): HoleBehaviour {
+  const x = abscissaOf(coupon.drawn);
+  const { offset, slope, repeatability } = behaviour;
+  const weight = 1 / (repeatability ** 2 + coupon.standardUncertainty ** 2);
+  const { belief } = lineAfter(lineOf(behaviour), [{ x, y: offset.value + slope.value * x, weight }]);
+  const { offset: a, slope: b, covariance } = coefficientsOf(belief);
+  return {
+    ...behaviour,
+    offset: { ...a, value: offset.value },
+    slope: { ...b, value: slope.value },
+    covariance,
+  };
+}
+
+/** Diameters from one to another in even steps, both ends if they fall on it, mm; for nextCouponHole. */
+export function couponDiameters(range: {
+  readonly least: number;
+  readonly greatest: number;
+  readonly step: number;
+}): readonly number[] {
+  const { least, greatest, step } = range;
+  const steps = Math.floor(withoutDust((greatest - least) / step));
+  return Array.from({ length: steps + 1 }, (_, index) => withoutDust(least + index * step));
+}
+
+/**
+ * At which diameter to print one more coupon hole, and what it gains where a hole is wanted.
+ *
+ *     the D among the candidates with the smallest s_1(D) = s after that reading, at the wanted hole
+ *
+ * Of equals the one nearest to the wanted hole. The repeatability is taken as it is believed now: no hole makes the
+ * printer repeat better. So most of s remains where the curve is known.
+ *
+ * @param behaviour - curve now, repeatability > 0
+ * @param wanted - hole to be drawn [mm], pilot's uncertainty [mm], window of the bore [mm] or none
+ * @param coupon - candidates D [mm], at least one, each > 0; standard uncertainty u of reading it [mm], ≥ 0
+ * @returns best diameter, standard deviation of the bore before and after [mm], chance of fitting before and after [-]
+ * @source own-model Bayesian regression
+ */
+export function nextCouponHole(
+  behaviour: HoleBehaviour,
+  wanted: WantedHole,
+  coupon: { readonly candidates: readonly number[]; readonly standardUncertainty: number },
+): NextCouponHole {
+  const { standardUncertainty } = coupon;
+  const tried = coupon.candidates.map((drawn) => {
+    const after = afterCouponHole(behaviour, { drawn, standardUncertainty });
+    return {
+      drawn,
+      after,
+      deviation: boreDeviationOf(after, wanted.drawn, wanted.pilotUncertainty),
+      away: Math.abs(drawn - wanted.drawn),
+    };
+  });
+  const best = tried.reduce((one, other) => (isBetter(other, one) ? other : one));
+  const before: Derived = { symbol: 's', ...deviation(behaviour, wanted) };
+  const after: Derived = { symbol: 's_1', ...deviation(best.after, wanted) };
+  const drawn: Derived = {
+    symbol: 'D_c',
+    value: best.drawn,
+    unit: 'mm',
+    formula: 'diameter after which s_1 is least',
+    entries: [entry('u_D', standardUncertainty, 'mm'), entryFrom(before), entryFrom(after)],
+    source: 'own-model',
+    standing: behaviour.standing,
+  };
+  const base = { drawn, deviationBefore: before, deviationAfter: after };
+  return wanted.window === undefined ? base : { ...base, chance: chanceOf(wanted.window, before, after) };
+}
+
+interface Tried {
+  readonly deviation: number;
+  readonly away: number;
+}
+
+const isBetter = (one: Tried, other: Tried): boolean =>
+  one.deviation < other.deviation || (one.deviation === other.deviation && one.away < other.away);
+
+/** Standard deviation of the bore at the wanted hole; see boreDeviationOf. */
+const deviation = (behaviour: HoleBehaviour, wanted: WantedHole): Omit<Derived, 'symbol'> => ({
+  value: boreDeviationOf(behaviour, wanted.drawn, wanted.pilotUncertainty),
+  unit: 'mm',
+  formula: '√(u_a² + 2 · ln(D_CAD/4 mm) · u_ab + (ln(D_CAD/4 mm) · u_b)² + s_r² + u_p²)',
+  entries: [
+    entry('u_a', behaviour.offset.standardUncertainty, 'mm'),
+    entry('u_b', behaviour.slope.standardUncertainty, 'mm'),
+    entry('u_ab', behaviour.covariance ?? 0, 'mm²'),
+    entry('D_CAD', wanted.drawn, 'mm'),
+    entry('s_r', behaviour.repeatability, 'mm'),
+    entry('u_p', wanted.pilotUncertainty, 'mm'),
+  ],
+  source: 'jcgm-100',
+  standing: behaviour.standing,
+});
+
+function chanceOf(
+  { smallest, largest, expected }: NonNullable<WantedHole['window']>,
+  before: Derived,
+  after: Derived,
+): NonNullable<NextCouponHole['chance']> {
+  const fits = (symbol: 'p' | 'p_1', s: Derived): Derived => ({
+    symbol,
+    value:
+      normalProbability((largest - expected) / s.value) - normalProbability((smallest - expected) / s.value),
+    unit: '-',
+    formula: `Φ((D_max − D)/${s.symbol}) − Φ((D_min − D)/${s.symbol})`,
+    entries: [
+      entry('D_max', largest, 'mm'),
+      entry('D_min', smallest, 'mm'),
+      entry('D', expected, 'mm'),
+      entryFrom(s),
+    ],
+    source: 'own-model',
+    standing: 'estimate',
+  });
+  const now = fits('p', before);
+  const then = fits('p_1', after);
+  const gain: Derived = {
+    symbol: 'Δ_p',
+    value: then.value - now.value,
+    unit: '-',
+    formula: 'p_1 − p',
+    entries: [entryFrom(then), entryFrom(now)],
+    source: 'own-model',
+    standing: 'estimate',
+  };
+  return { before: now, after: then, gain };
+}
