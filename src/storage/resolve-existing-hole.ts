@@ -1,6 +1,6 @@
 import type { ExistingHole } from '../core/holes/existing-hole.ts';
-import { boreOfExisting } from '../core/joint/hole-design.ts';
 import type { Joint } from '../core/joint/joint.ts';
+import { boreOfExisting } from '../core/joint/joint-bore.ts';
 import type { JointDocument } from './document.ts';
 import { LIMITS } from './limits.ts';
 import type { Faults } from './resolve.ts';

@@ -1,6 +1,6 @@
 import type { Insert } from '../inserts/insert.ts';
 import { slipFriction } from '../joint/demand.ts';
-import { boreDeviationIn } from '../joint/hole-design.ts';
+import { boreDeviationIn } from '../joint/joint-bore.ts';
 import { FAILURE_MODES } from '../joint/modes.ts';
 import { situationOf, surroundingsOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';

@@ -1,18 +1,19 @@
 import { type ExistingHole, givenDepth } from '../holes/existing-hole.ts';
 import { meltVolume } from '../holes/hole-depth.ts';
-import { depthNeeded, type HoleVerdict, holeVerdict } from '../holes/hole-verdict.ts';
+import { depthNeeded, type HoleAndInsert, type HoleVerdict, holeVerdict } from '../holes/hole-verdict.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
 import { type Derived, entryFrom } from '../sources/derived.ts';
 import type { JointAssessment } from './assessment.ts';
-import type { Bore } from './hole-design.ts';
 import type { Joint } from './joint.ts';
+import type { Bore } from './joint-bore.ts';
 
 /** What a hole that is there is to one insert. */
 export interface ExistingFinding {
   readonly verdict: HoleVerdict;
   readonly existing: ExistingHole;
-  /** Bore that is there. */
+  /** Bore that is there, and the one that the insert wants. */
   readonly bore: Derived;
+  readonly wanted: Derived;
   /** Where the bore would have to lie, ascending: pilot melts in, pilot drops in, knurl bites enough, knurl touches. */
   readonly limits: {
     readonly smallest: Derived;
@@ -51,6 +52,22 @@ export type HopelessHole =
   | { readonly code: 'hole-too-small'; readonly bore: number; readonly pilot: number }
   | { readonly code: 'hole-too-shallow'; readonly depth: number; readonly depthNeeded: number };
 
+function sizesIn(joint: Joint, insert: InsertDimensions, hole: Bore): HoleAndInsert {
+  const depth = joint.holes.existing?.depth;
+  return {
+    pilot: insert.pilotDiameter.estimate.value,
+    knurl: insert.knurlDiameter.estimate.value,
+    intended: hole.intended.value,
+    bore: hole.printed.value,
+    depthNeeded: neededIn(joint, insert.length.estimate, hole.meltHeight).value,
+    ...(depth === undefined ? {} : { depth }),
+  };
+}
+
+/** What the joint's hole is to an insert; a hole that is designed fits. */
+export const verdictIn = (joint: Joint, insert: InsertDimensions, hole: Bore): HoleVerdict =>
+  joint.holes.existing ? holeVerdict(sizesIn(joint, insert, hole)) : 'fits';
+
 /**
  * Why nothing is set into the hole that is there as it is, or undefined.
  *
@@ -61,24 +78,14 @@ export type HopelessHole =
  * @source own-model see holeVerdict
  */
 export function hopelessHole(joint: Joint, insert: InsertDimensions, hole: Bore): HopelessHole | undefined {
-  const { existing } = joint.holes;
-  if (!existing) return undefined;
-  const sizes = {
-    pilot: insert.pilotDiameter.estimate.value,
-    knurl: insert.knurlDiameter.estimate.value,
-    intended: hole.intended.value,
-    bore: hole.printed.value,
-    depthNeeded: neededIn(joint, insert.length.estimate, hole.meltHeight).value,
-  };
-  const { pilot, knurl, bore, depthNeeded: needed } = sizes;
-  const { depth } = existing;
-  switch (holeVerdict(depth === undefined ? sizes : { ...sizes, depth })) {
+  const { pilot, knurl, bore, depthNeeded: needed, depth = needed } = sizesIn(joint, insert, hole);
+  switch (verdictIn(joint, insert, hole)) {
     case 'no-bite':
       return { code: 'hole-without-bite', bore, knurl };
     case 'too-small':
       return { code: 'hole-too-small', bore, pilot };
     case 'too-shallow':
-      return { code: 'hole-too-shallow', depth: depth ?? needed, depthNeeded: needed };
+      return { code: 'hole-too-shallow', depth, depthNeeded: needed };
     case 'loose':
     case 'tight':
     case 'fits':
@@ -112,6 +119,7 @@ export function existingFinding(joint: Joint, assessment: JointAssessment): Exis
     verdict,
     existing,
     bore: hole.boreAsPrinted,
+    wanted: hole.intended,
     limits: { smallest: hole.window.smallest, pilot, largest: hole.window.largest, knurl },
     bite: hole.bite,
     biteFactor: hole.biteFactor,

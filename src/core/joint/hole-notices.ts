@@ -33,13 +33,17 @@ export const HOLE_NOTICES = {
       : undefined;
   },
   'hole-outside-fit-range': ({ joint, found }) => {
+    // A measured bore asks nothing of the printer.
+    if (joint.holes.existing?.known === 'as-measured') return undefined;
     const drawn = found.hole.drawn.value;
     const outside = drawn < FITTED_DIAMETERS.least || drawn > FITTED_DIAMETERS.greatest;
     return outside && joint.holes.behaviour.standing === 'estimate'
       ? { drawn, ...FITTED_DIAMETERS }
       : undefined;
   },
-  'hole-rarely-fits': ({ found }) => {
+  'hole-rarely-fits': ({ joint, found }) => {
+    // Of a hole that is there its own section tells, with what to do.
+    if (joint.holes.existing) return undefined;
     const chance = found.hole.window.chance.value;
     return chance < RARELY_FITS ? { percent: 100 * chance } : undefined;
   },

@@ -56,6 +56,20 @@ export interface Washer {
   readonly howKnown: 'read' | 'from-memory';
 }
 
+/** A hexagon nut; lengths in mm. */
+export interface HexNut {
+  readonly standard: string;
+  readonly thread: string;
+  /** s, largest. */
+  readonly acrossFlats: number;
+  /** m, largest. */
+  readonly thickness: number;
+  /** dw, smallest. */
+  readonly bearingDiameter: number;
+  readonly source: SourceId;
+  readonly howKnown: 'read' | 'from-memory';
+}
+
 /** A range of friction coefficients in which 9 of 10 joints are expected to lie. */
 export interface FrictionRange {
   readonly low: number;

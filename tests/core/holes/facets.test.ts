@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { facetLossOf, sidesForTolerance } from '../../../src/core/holes/facets.ts';
+import {
+  drawnForFacets,
+  effectiveDrawnOf,
+  facetLossOf,
+  sidesForTolerance,
+} from '../../../src/core/holes/facets.ts';
 import fc from '../../support/fast-check.ts';
+import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const sides = fc.integer({ min: 3, max: 400 });
@@ -53,5 +59,34 @@ describe('sidesForTolerance', () => {
   });
   test('never falls below a triangle', () => {
     expect(sidesForTolerance({ radius: 1.7, tolerance: 1.6 })).toBe(3);
+  });
+});
+
+describe('effectiveDrawnOf and drawnForFacets', () => {
+  test.each([
+    [3, 6, '3.464'],
+    [4, 8, '4.330'],
+    [5, 10, '5.257'],
+    [6, 12, '6.212'],
+  ])(
+    'a hole of %f mm with %i corners is drawn on a circle of %s mm (polygon-hole-articles)',
+    (wanted, corners, printed) => {
+      const drawn = drawnForFacets(given('D_CAD', wanted, 'mm'), corners);
+      expectPublished(drawn.value, printed);
+      expect(drawn).toMatchObject({ symbol: 'D_N', source: 'polygon-hole-articles' });
+    },
+  );
+  test('undo one another', () => {
+    fc.assert(
+      fc.property(size, sides, (diameter, facets) => {
+        const drawn = drawnForFacets(given('D_CAD', diameter, 'mm'), facets);
+        expectRelative(effectiveDrawnOf({ diameter: drawn.value, facets }), diameter, 1e-11);
+      }),
+    );
+  });
+  test('leave a true circle alone', () => {
+    const circle = given('D_CAD', 4.55, 'mm');
+    expect(drawnForFacets(circle, undefined)).toBe(circle);
+    expect(effectiveDrawnOf({ diameter: 4.55 })).toBe(4.55);
   });
 });

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { boreDeviationOf, printError, printErrorOf } from '../../../src/core/holes/print-error.ts';
+import {
+  boreDeviationOf,
+  curveDeviationOf,
+  printError,
+  printErrorOf,
+} from '../../../src/core/holes/print-error.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
 import fc from '../../support/fast-check.ts';
 import { MEASURED_FIT, PUBLISHED_FIT } from '../../support/holes.ts';
@@ -72,5 +77,20 @@ describe('boreDeviationOf', () => {
     const atFour = boreDeviationOf(MEASURED_FIT, 4, 0.02) ** 2;
     expectRelative(boreDeviationOf(MEASURED_FIT, 4 * Math.E, 0.02) ** 2 - atFour, 0.04 ** 2, 1e-9);
     expectRelative(boreDeviationOf(MEASURED_FIT, 4 / Math.E, 0.02) ** 2 - atFour, 0.04 ** 2, 1e-9);
+  });
+  test('adds the covariance of offset and slope twice (jcgm-100 5.2.2; hand calculation)', () => {
+    // 0.03² + 2 · 1 · (−0.0006) + 0.04² + 0.06² + 0.02² at 4·e mm
+    const joined = { ...MEASURED_FIT, covariance: -0.0006 };
+    expectRelative(
+      boreDeviationOf(joined, 4 * Math.E, 0.02) ** 2,
+      0.0009 - 0.0012 + 0.0016 + 0.0036 + 0.0004,
+      1e-9,
+    );
+    expectRelative(curveDeviationOf(joined, 4 / Math.E) ** 2, 0.0009 + 0.0012 + 0.0016, 1e-9);
+  });
+  test('of a curve whose offset and slope only move together is 0 at one place, never below', () => {
+    const bound = { ...MEASURED_FIT, covariance: -0.03 * 0.04 };
+    expect(curveDeviationOf(bound, 4 * Math.exp(0.75))).toBeLessThan(1e-9);
+    expect(curveDeviationOf(bound, 4)).toBe(0.03);
   });
 });

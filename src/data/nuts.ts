@@ -1,0 +1,68 @@
+import type { HexNut } from '../core/screws/screw.ts';
+
+/** Hexagon nuts, mm, ascending threads. No inch nuts: none is known well enough. */
+export const NUTS: readonly HexNut[] = [
+  {
+    standard: 'ISO 4032',
+    thread: 'M2',
+    acrossFlats: 4,
+    thickness: 1.6,
+    bearingDiameter: 3.1,
+    source: 'iso-4032',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 4032',
+    thread: 'M2.5',
+    acrossFlats: 5,
+    thickness: 2,
+    bearingDiameter: 4.1,
+    source: 'iso-4032',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 4032',
+    thread: 'M3',
+    acrossFlats: 5.5,
+    thickness: 2.4,
+    bearingDiameter: 4.6,
+    source: 'iso-4032',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 4032',
+    thread: 'M4',
+    acrossFlats: 7,
+    thickness: 3.2,
+    bearingDiameter: 5.9,
+    source: 'iso-4032',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 4032',
+    thread: 'M5',
+    acrossFlats: 8,
+    thickness: 4.7,
+    bearingDiameter: 6.9,
+    source: 'iso-4032',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 4032',
+    thread: 'M6',
+    acrossFlats: 10,
+    thickness: 5.2,
+    bearingDiameter: 8.9,
+    source: 'iso-4032',
+    howKnown: 'read',
+  },
+  {
+    standard: 'ISO 4032',
+    thread: 'M8',
+    acrossFlats: 13,
+    thickness: 6.8,
+    bearingDiameter: 11.6,
+    source: 'iso-4032',
+    howKnown: 'read',
+  },
+];

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { calibrateHoles } from '../../../src/core/holes/calibrate-holes.ts';
+import { errorBand } from '../../../src/core/holes/error-band.ts';
+import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
+import reference from '../../fixtures/r-holes/holes.json' with { type: 'json' };
+import fc from '../../support/fast-check.ts';
+import { readingOf } from '../../support/hole-readings.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+
+const NONE = calibrateHoles(UNCALIBRATED_HOLES, []);
+const five = reference.posterior.five;
+const FIVE = calibrateHoles(
+  UNCALIBRATED_HOLES,
+  five.drawn.map((drawn, index) =>
+    readingOf({ drawn, error: five.error[index] ?? 0, standardUncertainty: five.u[index] ?? 0 }),
+  ),
+);
+
+describe('errorBand', () => {
+  test('without readings at 4 mm is ±0.196 mm for the curve, ±0.222 mm for a hole (hand calculation)', () => {
+    // √(0.1² + 0.05²) = 0.1118; degrees of freedom 4 · (0.1118/0.05)⁴ = 100, t = 1.984
+    const { expected, curve, nextHole } = errorBand(NONE, 4, 0.95);
+    expect(expected).toBe(-0.28);
+    expectPublished(curve.high - expected, '0.196');
+    expectPublished(nextHole.high - expected, '0.222');
+  });
+  test('for the next hole is that of the whole mixture within 4 % of its width (R: integrated over the scatter)', () => {
+    for (const [calibration, found] of [[FIVE, five.found]] as const) {
+      const { low, high } = errorBand(calibration, reference.asked, 0.95).nextHole;
+      const width = found.high - found.low;
+      expect(Math.abs(low - found.low)).toBeLessThan(0.04 * width);
+      expect(Math.abs(high - found.high)).toBeLessThan(0.04 * width);
+    }
+  });
+  test('is narrowest where the readings are', () => {
+    const width = (drawn: number) => {
+      const { low, high } = errorBand(FIVE, drawn, 0.95).curve;
+      return high - low;
+    };
+    expect(width(5)).toBeLessThan(width(3));
+    expect(width(5)).toBeLessThan(width(9.5));
+    expect(width(14)).toBeGreaterThan(width(9.5));
+  });
+  test('lies about the expected error, the hole outside the curve, wider for a greater share', () => {
+    const share = fc.double({ min: 0.05, max: 0.99, noNaN: true });
+    fc.assert(
+      fc.property(fc.double({ min: 1.5, max: 20, noNaN: true }), share, (drawn, part) => {
+        const { expected, curve, nextHole } = errorBand(FIVE, drawn, part);
+        expectRelative(nextHole.high - expected, expected - nextHole.low, 1e-9);
+        expect(nextHole.high).toBeGreaterThan(curve.high);
+        expect(nextHole.low).toBeLessThan(curve.low);
+        expect(errorBand(FIVE, drawn, part + 0.005).nextHole.high).toBeGreaterThan(nextHole.high);
+      }),
+    );
+  });
+});
