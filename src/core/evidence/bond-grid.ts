@@ -3,8 +3,10 @@ import { type BondPosterior, type CouponRatio, countsOf, ratiosBySize } from './
 import { type GivenScatter, givenScatter } from './given-scatter.ts';
 import { type NormalPart, studentLike } from './normal-mixture.ts';
 
-/** Scatters whose density is below exp(−18) of the greatest are left out. */
-const NEGLIGIBLE = 18;
+/** Scatters whose density is below exp(−16) of the greatest are left out. */
+const NEGLIGIBLE = 16;
+/** Parts of a mixture that weigh less are left out; the heaviest scatter weighs 1. */
+const LEAST_WEIGHT = 1e-9;
 /** Finest step of ln σ, and the first one in such steps. */
 const FINEST = 2 ** -7;
 const FIRST_STRIDE = 2 ** 6;
@@ -75,7 +77,9 @@ export function gridPosterior(priorMedian: number, ratios: readonly CouponRatio[
   const studentOf = (partsOf: (given: GivenScatter) => readonly NormalPart[]) => {
     const parts = scatters.flatMap((given) => {
       const share = Math.exp(given.logDensity - greatest);
-      return partsOf(given).map((part) => ({ ...part, weight: part.weight * share }));
+      return partsOf(given)
+        .map((part) => ({ ...part, weight: part.weight * share }))
+        .filter(({ weight }) => Math.abs(weight) > LEAST_WEIGHT);
     });
     const student = studentLike(parts, PRIOR_FREEDOM, PRIOR_FREEDOM + ratios.length);
     return { ...student, centre: prior + student.centre };

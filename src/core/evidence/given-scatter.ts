@@ -1,17 +1,19 @@
-import { rootInBracket } from '../numerics/root.ts';
 import { PRIOR_FREEDOM, SETUP_RATIO, SIZE_RATIO, WITHIN_SETUP } from './bond-prior.ts';
 import type { CouponRatio } from './coupon-ratio.ts';
+import { bellOnLattice, totalOf, type Weighted } from './lattice-bell.ts';
 import type { NormalPart } from './normal-mixture.ts';
 import {
-  heldCount,
+  type LikeliestMedian,
   likeliestMedian,
   type SizeLikelihood,
   sizeLikelihood,
-  slopeAt,
 } from './size-likelihood.ts';
-import { bellOnLattice, type SizeMarginal, sizeMarginal, totalOf } from './size-marginal.ts';
+import { type Bell, sizeMarginal } from './size-marginal.ts';
 
+/** Step of the lattice of medians over the deviation about the likeliest one. */
 const STEP_PER_DEVIATION = 0.5;
+/** The likeliest median is only where the lattice starts: in units of σ. */
+const START_TOLERANCE = 0.2;
 
 /** Everything known of a set-up if its scatter σ were known. */
 export interface GivenScatter {
@@ -23,24 +25,26 @@ export interface GivenScatter {
   readonly pulled: (size: number) => readonly NormalPart[];
 }
 
-/** Likeliest median of the set-up over its sizes, in units of σ from the prior median; and the deviation about it. */
-function likeliestSetup(sizes: readonly SizeLikelihood[]): {
+interface Likeliest {
+  /** Median of the set-up over its sizes, and the deviation about it. */
   readonly at: number;
   readonly deviation: number;
-} {
-  const ends = [0, ...sizes.flatMap(({ mean, held }) => [mean, ...held.map(({ least }) => least)])];
-  const held = totalOf(sizes.map(heldCount));
-  const at = rootInBracket({
-    f: (t) => totalOf(sizes.map((size) => likeliestMedian(size, t) - t)) / SIZE_RATIO - t / SETUP_RATIO,
-    low: Math.min(...ends),
-    high: Math.max(...ends) + SETUP_RATIO * held,
-    tolerance: 1e-2,
-  });
-  const curvatures = sizes.map((size) => {
-    const { curvature } = slopeAt(size, likeliestMedian(size, at));
-    return curvature / (1 + SIZE_RATIO * curvature);
-  });
-  return { at, deviation: 1 / Math.sqrt(1 / SETUP_RATIO + totalOf(curvatures)) };
+  readonly sizes: readonly { readonly size: SizeLikelihood; readonly median: LikeliestMedian }[];
+}
+
+/** Medians of set-up and sizes that fit together best; Newton's method again, on a slope that falls and is convex. */
+function likeliestOf(likelihoods: readonly SizeLikelihood[]): Likeliest {
+  let at = 0;
+  let sizes = likelihoods.map((size) => ({ size, median: likeliestMedian(size, at, at) }));
+  for (;;) {
+    const pull = totalOf(sizes.map(({ median }) => (median.at - at) / SIZE_RATIO)) - at / SETUP_RATIO;
+    const bends = sizes.map(({ median: { curvature } }) => curvature / (1 + SIZE_RATIO * curvature));
+    const precision = 1 / SETUP_RATIO + totalOf(bends);
+    const next = at + pull / precision;
+    if (Math.abs(next - at) < START_TOLERANCE) return { at, deviation: 1 / Math.sqrt(precision), sizes };
+    sizes = sizes.map(({ size, median }) => ({ size, median: likeliestMedian(size, next, median.at) }));
+    at = next;
+  }
 }
 
 /**
@@ -53,65 +57,70 @@ function likeliestSetup(sizes: readonly SizeLikelihood[]): {
  * @returns its density, and the distributions as sums of normal ones
  */
 export function givenScatter(sizes: readonly (readonly CouponRatio[])[], scatter: number): GivenScatter {
-  const likelihoods = sizes.map((ratios) => sizeLikelihood(ratios, scatter));
-  const { at, deviation } = likeliestSetup(likelihoods);
-  const marginals = likelihoods.map((size) => sizeMarginal(size, at));
+  const {
+    at,
+    deviation,
+    sizes: likeliest,
+  } = likeliestOf(sizes.map((ratios) => sizeLikelihood(ratios, scatter)));
+  const marginals = likeliest.map(({ size, median }) => sizeMarginal(size, median));
   const step = STEP_PER_DEVIATION * deviation;
-  const bell = bellOnLattice((place) => {
-    const t = at + place * step;
-    return totalOf(marginals.map(({ logMarginal }) => logMarginal(t))) - (t * t) / (2 * SETUP_RATIO);
-  }, 0);
-  const total = totalOf(bell.weights);
+  const places: { readonly place: number; readonly value: number }[] = [];
+  const bell = bellOnLattice(
+    (place) => {
+      const t = at + place * step;
+      return totalOf(marginals.map(({ logMarginal }) => logMarginal(t))) - (t * t) / (2 * SETUP_RATIO);
+    },
+    0,
+    (place, value) => places.push({ place, value }),
+  );
   const logPrior = -PRIOR_FREEDOM * (Math.log(scatter) + (WITHIN_SETUP / scatter) ** 2 / 2);
-  const medians = bell.weights.map((weight, place) => ({
-    at: at + (bell.first + place) * step,
-    weight: weight / total,
-  }));
+  const medians = places
+    .sort((a, b) => a.place - b.place)
+    .map(({ place, value }) => ({ at: at + place * step, weight: value / bell.total }));
   return {
     scatter,
-    logDensity: logPrior + bell.greatest + Math.log(total * step),
-    setup: () => smooth(medians, step).map((part) => inUnits(part, scatter)),
+    logDensity: logPrior + bell.greatest + Math.log(bell.total * step),
+    setup: () => inUnits(smooth(medians, step), scatter),
     unpulled: () =>
-      medians.map(({ at: mean, weight }) => inUnits({ mean, variance: SIZE_RATIO + 1, weight }, scatter)),
-    pulled: (size) => pulledParts(medians, marginals[size]).map((part) => inUnits(part, scatter)),
+      inUnits(
+        medians.map(({ at: mean, weight }) => ({ mean, variance: SIZE_RATIO + 1, weight })),
+        scatter,
+      ),
+    pulled: (size) => inUnits(merged(marginals[size]?.nextJoint(medians) ?? []), scatter),
   };
 }
 
-interface Weighted {
-  readonly at: number;
-  readonly weight: number;
-}
+const inUnits = (bells: readonly Bell[], scatter: number): readonly NormalPart[] =>
+  bells.map(({ mean, variance, weight }) => ({
+    mean: mean * scatter,
+    deviation: Math.sqrt(variance) * scatter,
+    weight,
+  }));
 
-/** A normal distribution in units of σ. */
-interface Scaled {
-  readonly mean: number;
-  readonly variance: number;
-  readonly weight: number;
-}
-
-const inUnits = ({ mean, variance, weight }: Scaled, scatter: number): NormalPart => ({
-  mean: mean * scatter,
-  deviation: Math.sqrt(variance) * scatter,
-  weight,
-});
-
-/** The next joint of a pulled size; places of the lattice that several medians of the set-up share are one part. */
-function pulledParts(medians: readonly Weighted[], marginal: SizeMarginal | undefined): readonly Scaled[] {
-  const parts = new Map<number, Scaled>();
-  for (const { at, weight: outer } of medians) {
-    for (const { centre, variance, weight } of marginal?.bells(at) ?? []) {
-      const before = parts.get(centre)?.weight ?? 0;
-      parts.set(centre, { mean: centre, variance: variance + 1, weight: before + outer * weight });
-    }
+/** Neighbours nearer than one deviation as one bell of the same mean and variance. */
+function merged(bells: readonly Bell[]): readonly Bell[] {
+  const groups: Bell[][] = [];
+  for (const bell of bells) {
+    const group = groups.at(-1);
+    const start = group?.[0];
+    if (start !== undefined && bell.mean - start.mean < Math.sqrt(bell.variance)) group?.push(bell);
+    else groups.push([bell]);
   }
-  return [...parts.values()];
+  return groups.map(together);
+}
+
+function together(bells: readonly Bell[]): Bell {
+  const weight = totalOf(bells.map((bell) => bell.weight));
+  const mean = totalOf(bells.map((bell) => bell.weight * bell.mean)) / weight;
+  const squares = bells.map((bell) => bell.weight * (bell.variance + (bell.mean - mean) ** 2));
+  return { mean, variance: totalOf(squares) / weight, weight };
 }
 
 /** Width of the bells below over the step. */
 const BELL_PER_STEP = 0.7;
 
 /** A density known on a lattice, as bells on it; the second difference takes away the variance that the bells add. */
-function smooth(lattice: readonly Weighted[], step: number): readonly Scaled[] {
+function smooth(lattice: readonly Weighted[], step: number): readonly Bell[] {
   const weightAt = (place: number): number => lattice[place]?.weight ?? 0;
   const variance = (BELL_PER_STEP * step) ** 2;
   return lattice.map(({ at, weight }, place) => {

@@ -1,5 +1,4 @@
-import { normalProbability } from '../numerics/normal-distribution.ts';
-import { rootInBracket } from '../numerics/root.ts';
+import { normalProbability, normalQuantile } from '../numerics/normal-distribution.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
 import type { LogStudent } from './coupon-ratio.ts';
 
@@ -10,7 +9,11 @@ export interface NormalPart {
   readonly weight: number;
 }
 
-const momentsOf = (parts: readonly NormalPart[]): { readonly mean: number; readonly deviation: number } => {
+function momentsOf(parts: readonly NormalPart[]): {
+  readonly mean: number;
+  readonly deviation: number;
+  readonly total: number;
+} {
   let total = 0;
   let mean = 0;
   for (const part of parts) {
@@ -20,38 +23,58 @@ const momentsOf = (parts: readonly NormalPart[]): { readonly mean: number; reado
   mean /= total;
   let square = 0;
   for (const part of parts) square += part.weight * ((part.mean - mean) ** 2 + part.deviation ** 2);
-  return { mean, deviation: Math.sqrt(square / total) };
-};
+  return { mean, deviation: Math.sqrt(square / total), total };
+}
 
 /** Error that a quantile may have, over the mixture's deviation. */
 const QUANTILE_TOLERANCE = 1e-7;
+/** Beyond so many deviations a normal distribution is all or nothing, to 1e-12. */
+const FAR = 7;
+
+/** Chance below x, and density there, times the sum of the weights. */
+function massBelow(
+  parts: readonly NormalPart[],
+  x: number,
+): { readonly below: number; readonly density: number } {
+  let below = 0;
+  let density = 0;
+  for (const { mean, deviation, weight } of parts) {
+    const s = (x - mean) / deviation;
+    if (s > FAR) below += weight;
+    else if (s > -FAR) {
+      below += weight * normalProbability(s);
+      density += (weight / deviation) * Math.exp((-s * s) / 2);
+    }
+  }
+  return { below, density: density / Math.sqrt(2 * Math.PI) };
+}
 
 /**
- * Value that a mixture of normal distributions stays below with each of some chances.
+ * Value that a mixture of normal distributions stays below with a chance.
  *
  *     x with Σ w·Φ((x − m)/s)/Σw = p
  *
+ * By Newton's method, halving between the ends it has seen where a step would leave them.
+ *
  * @param parts - mean m [-], deviation s [-], > 0, and weight w [-] of each
- * @param chances - p [-], 0 < p < 1
- * @returns x [-] for each chance
+ * @param p - chance [-], 0 < p < 1
+ * @returns x [-]
  */
-export function mixtureQuantiles(parts: readonly NormalPart[], chances: readonly number[]): number[] {
-  const { mean, deviation } = momentsOf(parts);
-  let total = 0;
-  for (const { weight } of parts) total += weight;
-  const excess = (p: number) => (x: number) => {
-    let below = 0;
-    for (const part of parts) below += part.weight * normalProbability((x - part.mean) / part.deviation);
-    return below / total - p;
-  };
-  return chances.map((p) => {
-    const f = excess(p);
-    let low = mean - deviation;
-    let high = mean + deviation;
-    for (let reach = deviation; f(low) > 0; reach *= 2) low -= reach;
-    for (let reach = deviation; f(high) < 0; reach *= 2) high += reach;
-    return rootInBracket({ f, low, high, tolerance: QUANTILE_TOLERANCE * deviation });
-  });
+export function mixtureQuantile(parts: readonly NormalPart[], p: number): number {
+  const { mean, deviation, total } = momentsOf(parts);
+  let low = Math.min(...parts.map((part) => part.mean - 2 * FAR * part.deviation));
+  let high = Math.max(...parts.map((part) => part.mean + 2 * FAR * part.deviation));
+  let x = mean + normalQuantile(p) * deviation;
+  for (;;) {
+    const { below, density } = massBelow(parts, x);
+    const excess = below - p * total;
+    if (excess > 0) high = x;
+    else low = x;
+    const newton = x - excess / density;
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    if (Math.abs(next - x) < QUANTILE_TOLERANCE * deviation) return next;
+    x = next;
+  }
 }
 
 const CHARACTERISTIC = 0.05;
@@ -86,7 +109,9 @@ function freedomWithTail(ratio: number, least: number, most: number): number {
  * @returns centre, scale and freedom
  */
 export function studentLike(parts: readonly NormalPart[], least: number, most: number): LogStudent {
-  const [centre = 0, low = 0, rare = 0] = mixtureQuantiles(parts, [0.5, CHARACTERISTIC, RARE]);
+  const centre = mixtureQuantile(parts, 0.5);
+  const low = mixtureQuantile(parts, CHARACTERISTIC);
+  const rare = mixtureQuantile(parts, RARE);
   const freedom = freedomWithTail((centre - rare) / (centre - low), least, most);
   return { centre, scale: (low - centre) / studentQuantile(CHARACTERISTIC, freedom), freedom };
 }

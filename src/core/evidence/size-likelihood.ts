@@ -1,5 +1,4 @@
 import { logNormalProbability, logNormalSlope } from '../numerics/normal-logarithm.ts';
-import { rootInBracket } from '../numerics/root.ts';
 import { SIZE_RATIO } from './bond-prior.ts';
 import type { CouponRatio } from './coupon-ratio.ts';
 
@@ -84,31 +83,33 @@ export function slopeAt(
   return { slope, curvature };
 }
 
-/** How many coupons of a size held. */
-export const heldCount = ({ held }: SizeLikelihood): number =>
-  held.reduce((total, { count }) => total + count, 0);
+/** The likeliest median of a size, and how strongly its coupons bend ln L there. */
+export interface LikeliestMedian {
+  readonly at: number;
+  readonly curvature: number;
+}
 
-/** Near enough for choosing where to look: it decides no result. */
-const MODE_TOLERANCE = 1e-2;
+/** Near enough, in units of σ, for choosing where to look: it decides no result. */
+const MODE_TOLERANCE = 0.05;
 
 /**
  * Likeliest median of a size when that of the set-up is given.
  *
  *     x with (t − x)/κδ + d ln L/dx = 0
  *
+ * By Newton's method: the slope falls and is convex, so from the second step on it comes from below and cannot overshoot.
+ *
  * @param size - its coupons
  * @param setup - median of the set-up t, in units of σ [-]
- * @returns x, in units of σ [-]
+ * @param start - x to begin with, in units of σ [-]
+ * @returns x, in units of σ, and the curvature there
  */
-export function likeliestMedian(size: SizeLikelihood, setup: number): number {
-  const { precision, mean, held } = size;
-  if (held.length === 0) return (setup + SIZE_RATIO * precision * mean) / (1 + SIZE_RATIO * precision);
-  const broken = precision > 0 ? [mean] : [];
-  return rootInBracket({
-    f: (x) => (setup - x) / SIZE_RATIO + slopeAt(size, x).slope,
-    low: Math.min(setup, ...broken),
-    // Above every least value ln Φ rises by less than 0.8 per deviation, of which none is below 1.
-    high: Math.max(setup, ...broken, ...held.map(({ least }) => least)) + SIZE_RATIO * heldCount(size),
-    tolerance: MODE_TOLERANCE,
-  });
+export function likeliestMedian(size: SizeLikelihood, setup: number, start: number): LikeliestMedian {
+  let at = start;
+  for (;;) {
+    const { slope, curvature } = slopeAt(size, at);
+    const step = ((setup - at) / SIZE_RATIO + slope) / (1 / SIZE_RATIO + curvature);
+    at += step;
+    if (Math.abs(step) < MODE_TOLERANCE) return { at, curvature };
+  }
 }

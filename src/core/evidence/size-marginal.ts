@@ -1,15 +1,13 @@
 import { SIZE_RATIO } from './bond-prior.ts';
-import { likeliestMedian, logLikelihoodAt, type SizeLikelihood, slopeAt } from './size-likelihood.ts';
-
-/** Terms below exp(−20) of the greatest are left out. */
-export const NEGLIGIBLE = 20;
+import { bellOnLattice, type LatticeBell, type Weighted } from './lattice-bell.ts';
+import { type LikeliestMedian, logLikelihoodAt, type SizeLikelihood, slopeAt } from './size-likelihood.ts';
 
 /** Step of a lattice over the deviation of what is summed: such sums of a smooth bell are exact to some 1e-9. */
 const STEP_PER_DEVIATION = 0.7;
 
-/** A size's own median as a sum of bells, when the median of the set-up is given; in units of σ. */
-export interface SizeBell {
-  readonly centre: number;
+/** A normal distribution of a mixture, in units of σ. */
+export interface Bell {
+  readonly mean: number;
   readonly variance: number;
   readonly weight: number;
 }
@@ -18,8 +16,8 @@ export interface SizeBell {
 export interface SizeMarginal {
   /** ln of the likelihood of the set-up's median t. */
   readonly logMarginal: (setup: number) => number;
-  /** Where the size's own median then lies; weights add up to 1. */
-  readonly bells: (setup: number) => readonly SizeBell[];
+  /** The next joint of the size, when the medians of the set-up have these shares; in the order of the means. */
+  readonly nextJoint: (setups: readonly Weighted[]) => readonly Bell[];
 }
 
 /**
@@ -28,108 +26,66 @@ export interface SizeMarginal {
  *     M(t) = ∫ φ((x − t)/√κδ)/√κδ · L(x) dx
  *
  * @param size - its coupons
- * @param near - likeliest median of the set-up, in units of σ [-]: it sets the step of the lattice
- * @returns ln M and the medians behind it
+ * @param likeliest - its likeliest median: it sets the lattice
+ * @returns ln M and the next joint
  */
-export const sizeMarginal = (size: SizeLikelihood, near: number): SizeMarginal =>
-  size.held.length === 0 ? brokenMarginal(size) : latticeMarginal(size, near);
+export const sizeMarginal = (size: SizeLikelihood, likeliest: LikeliestMedian): SizeMarginal =>
+  size.held.length === 0 ? brokenMarginal(size) : latticeMarginal(size, likeliest);
 
 function brokenMarginal({ precision, mean, constant }: SizeLikelihood): SizeMarginal {
   const spread = 1 + SIZE_RATIO * precision;
   return {
     logMarginal: (t) => constant - Math.log(spread) / 2 - ((precision / spread) * (t - mean) ** 2) / 2,
-    bells: (t) => [
-      { centre: (t + SIZE_RATIO * precision * mean) / spread, variance: SIZE_RATIO / spread, weight: 1 },
-    ],
+    nextJoint: (setups) =>
+      setups.map(({ at, weight }) => ({
+        mean: (at + SIZE_RATIO * precision * mean) / spread,
+        variance: SIZE_RATIO / spread + 1,
+        weight,
+      })),
   };
 }
 
-/** The curvature is taken a deviation below the likeliest median, where held coupons bend it more. */
-function latticeStep(size: SizeLikelihood, origin: number): number {
-  const { curvature } = slopeAt(size, origin);
-  const below = origin - 1 / Math.sqrt(1 / SIZE_RATIO + curvature);
+/** The curvature is taken a deviation below the likeliest median as well, where held coupons bend more. */
+function latticeStep(size: SizeLikelihood, { at, curvature }: LikeliestMedian): number {
+  const below = at - 1 / Math.sqrt(1 / SIZE_RATIO + curvature);
   return STEP_PER_DEVIATION / Math.sqrt(1 / SIZE_RATIO + Math.max(curvature, slopeAt(size, below).curvature));
 }
 
-function latticeMarginal(size: SizeLikelihood, near: number): SizeMarginal {
-  const origin = likeliestMedian(size, near);
-  const step = latticeStep(size, origin);
-  const known = new Map<number, number>();
+function latticeMarginal(size: SizeLikelihood, likeliest: LikeliestMedian): SizeMarginal {
+  const origin = likeliest.at;
+  const step = latticeStep(size, likeliest);
+  const known: number[] = [];
   const likelihoodAt = (place: number): number => {
-    const before = known.get(place);
-    if (before !== undefined) return before;
-    const value = logLikelihoodAt(size, origin + place * step);
-    known.set(place, value);
-    return value;
+    // Places of both signs in one array: 0, −1, 1, −2, 2, …
+    const index = place < 0 ? -2 * place - 1 : 2 * place;
+    known[index] ??= logLikelihoodAt(size, origin + place * step);
+    return known[index];
   };
   let peak = 0;
-  const termsAt = (t: number) => {
-    const terms = bellOnLattice((place) => {
+  const bellAt = (t: number, visit?: (place: number, value: number) => void): LatticeBell => {
+    const logValue = (place: number): number => {
       const away = origin + place * step - t;
       return likelihoodAt(place) - (away * away) / (2 * SIZE_RATIO);
-    }, peak);
-    peak = terms.peak;
-    return terms;
+    };
+    const bell = bellOnLattice(logValue, peak, visit);
+    peak = bell.peak;
+    return bell;
   };
   const constant = size.constant + Math.log(step / Math.sqrt(2 * Math.PI * SIZE_RATIO));
   return {
     logMarginal: (t) => {
-      const { greatest, weights } = termsAt(t);
-      return constant + greatest + Math.log(totalOf(weights));
+      const { greatest, total } = bellAt(t);
+      return constant + greatest + Math.log(total);
     },
-    bells: (t) => {
-      const { first, weights } = termsAt(t);
-      const total = totalOf(weights);
-      return weights.map((weight, place) => ({
-        centre: origin + (first + place) * step,
-        variance: 0,
-        weight: weight / total,
-      }));
+    nextJoint: (setups) => {
+      const shares = new Map<number, number>();
+      for (const { at, weight } of setups) {
+        const share = weight / bellAt(at).total;
+        bellAt(at, (place, value) => shares.set(place, (shares.get(place) ?? 0) + share * value));
+      }
+      return [...shares]
+        .sort(([a], [b]) => a - b)
+        .map(([place, weight]) => ({ mean: origin + place * step, variance: 1, weight }));
     },
   };
-}
-
-export const totalOf = (values: readonly number[]): number => {
-  let total = 0;
-  for (const value of values) total += value;
-  return total;
-};
-
-/** A bell on an even lattice: where it starts and peaks, ln of its greatest value, and its values over that. */
-export interface LatticeBell {
-  readonly first: number;
-  readonly peak: number;
-  readonly greatest: number;
-  readonly weights: readonly number[];
-}
-
-/**
- * All that counts of a function with one peak, found by climbing from a start and walking down both sides.
- *
- * @param logValue - ln of the function at a whole place [-], rising to one peak and falling after it
- * @param start - place to climb from [-]
- * @returns values over the greatest one, down to exp(−20)
- */
-export function bellOnLattice(logValue: (place: number) => number, start: number): LatticeBell {
-  let peak = start;
-  let greatest = logValue(peak);
-  for (const side of [1, -1]) {
-    for (let next = logValue(peak + side); next > greatest; next = logValue(peak + side)) {
-      peak += side;
-      greatest = next;
-    }
-  }
-  const below: number[] = [];
-  let first = peak;
-  for (let value = logValue(first - 1); value > greatest - NEGLIGIBLE; value = logValue(first - 1)) {
-    below.push(Math.exp(value - greatest));
-    first -= 1;
-  }
-  const weights = [...below.reverse(), 1];
-  let last = peak;
-  for (let value = logValue(last + 1); value > greatest - NEGLIGIBLE; value = logValue(last + 1)) {
-    weights.push(Math.exp(value - greatest));
-    last += 1;
-  }
-  return { first, peak, greatest, weights };
 }
