@@ -33,6 +33,7 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
         <p className={styles['result']}>
           {meaningOf(derived, within)} = <b>{derivedText(derived)}</b>
         </p>
+        {derived.range === undefined ? null : <LittleKnown derived={derived} range={derived.range} />}
         <Entries derived={derived} />
       </div>
       <div className={styles['source']}>
@@ -44,6 +45,23 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
         {validity !== undefined && <p>{validity}</p>}
       </div>
     </div>
+  );
+}
+
+/** A value that is little known says between what it may lie. */
+function LittleKnown({
+  derived,
+  range,
+}: {
+  readonly derived: Derived;
+  readonly range: NonNullable<Derived['range']>;
+}) {
+  const end = (value: number) => derivedText({ ...derived, value });
+  return (
+    <p>
+      Little is known of it: between {end(range.low)} and {end(range.high)}. The range is part of the scatter
+      of what is worked out with it.
+    </p>
   );
 }
 

@@ -6,6 +6,16 @@ import { strengthLeft } from './temperature.ts';
 /** Shear over tension by distortion energy, 1/√3, [-]. */
 const SHEAR_PER_TENSION = 1 / Math.sqrt(3);
 
+/** Share by which a little known value may be off either way, where its row has no range of its own (estimate). */
+const LITTLE_KNOWN = 0.3;
+
+/** Ends of a little known value, scaled; nothing where it is well enough known. */
+function rangeOf(row: MaterialValue, scale: number): Pick<Derived, 'range'> {
+  if (row.lowConfidence !== true) return {};
+  const { low = (1 - LITTLE_KNOWN) * row.value, high = (1 + LITTLE_KNOWN) * row.value } = row;
+  return { range: { low: scale * low, high: scale * high } };
+}
+
 /** Strengths of the printed part at service temperature, MPa, named for what they do round an insert. */
 export interface HostStrengths {
   /** Shear of the remelted plastic that fills the knurl. */
@@ -28,6 +38,7 @@ export interface HostStrengths {
  *     σh  = θ · σxy or σz   hoop: in plane when the axis lies along the build, else layers part
  *     σc  = θ · σ_compr
  *
+ * A value that its row calls little known carries its range with it, or ± 30 % where the row has none.
  * A cold-set insert leaves the layers as printed; it uses the same τ with a smaller bond factor.
  *
  * @param material - strengths at 23 °C [MPa]
@@ -53,6 +64,7 @@ export function hostStrengths(
     source: 'printed-materials',
     // Never better than an estimate: the row is somebody else's print.
     standing: 'estimate',
+    ...rangeOf(row, theta.value),
   });
   const inPlane = material.tensileInPlane;
   const across = material.tensileAcrossLayers;
@@ -66,6 +78,7 @@ export function hostStrengths(
       entries: [entryFrom(theta), entry('σ_xy', inPlane.value, 'MPa')],
       source: 'own-model',
       standing: 'estimate',
+      ...rangeOf(inPlane, theta.value * SHEAR_PER_TENSION),
     },
     printedShear: scaled('τ_p', material.shearBetweenLayers, 'τ_il'),
     alongAxis: scaled('σ_a', alongBuild ? across : inPlane, alongBuild ? 'σ_z' : 'σ_xy'),

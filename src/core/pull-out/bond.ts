@@ -1,6 +1,8 @@
 import type { SettingMethod } from '../inserts/insert.ts';
+import { normalQuantile } from '../numerics/normal-distribution.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
 import { type Derived, entry } from '../sources/derived.ts';
+import type { SourceId } from '../sources/sources.ts';
 
 /** Median share of the ideal shear cylinder that a heat-set knurl holds, [-], before any coupon. */
 const HEAT_SET_BOND = 0.85;
@@ -27,9 +29,39 @@ export interface LogScatter {
   readonly quantile: number;
   /** Scale, [-]. */
   readonly deviation: number;
+  readonly source: SourceId;
 }
 
-const UNTESTED: LogScatter = { freedom: PRIOR_FREEDOM, quantile: PRIOR_QUANTILE, deviation: PRIOR_DEVIATION };
+export const UNTESTED: LogScatter = {
+  freedom: PRIOR_FREEDOM,
+  quantile: PRIOR_QUANTILE,
+  deviation: PRIOR_DEVIATION,
+  source: 'own-model',
+};
+
+/** Deviations between the ends of a range that holds 9 of 10, [-]. */
+const RANGE_IN_DEVIATIONS = 2 * normalQuantile(CHARACTERISTIC_SHARE);
+
+/**
+ * Scatter of a capacity whose strengths are little known: their ranges come on top of it.
+ *
+ *     s = √(s0² + r²)        r = ln(high/low)/(2 · 1.645), the widest range of the strengths
+ *
+ * A range is taken to hold 9 of 10. Strengths of one material are doubtful together, so only the widest counts.
+ *
+ * @param scatter - scatter without the doubt s0 [-]
+ * @param strengths - what the capacity is worked out with [MPa]; one without a range adds nothing
+ * @returns the wider scatter
+ * @source own-model range of a little known strength
+ * @example 30 … 45 MPa turns 0.316 into 0.340
+ */
+export function lessCertain(scatter: LogScatter, ...strengths: readonly Derived[]): LogScatter {
+  const doubts = strengths.map(({ range }) =>
+    range ? Math.log(range.high / range.low) / RANGE_IN_DEVIATIONS : 0,
+  );
+  const doubt = Math.max(0, ...doubts);
+  return doubt === 0 ? scatter : { ...scatter, deviation: Math.hypot(scatter.deviation, doubt) };
+}
 
 /** The bond factor of the next joint: its median, and how it scatters. */
 export interface Bond {
@@ -105,7 +137,12 @@ export const testedBond = ({ centre, scale, freedom, coupons }: TestedBond): Bon
     source: 'your-tests',
     standing: 'measured',
   },
-  scatter: { freedom, quantile: studentQuantile(CHARACTERISTIC_SHARE, freedom), deviation: scale },
+  scatter: {
+    freedom,
+    quantile: studentQuantile(CHARACTERISTIC_SHARE, freedom),
+    deviation: scale,
+    source: 'your-tests',
+  },
   coupons,
 });
 
@@ -135,7 +172,7 @@ export function characteristicOf(median: Derived, scatter: LogScatter = UNTESTED
       entry('t', scatter.quantile, '-'),
       entry('s', scatter.deviation, '-'),
     ],
-    source: scatter === UNTESTED ? 'own-model' : 'your-tests',
+    source: scatter.source,
     standing: 'estimate',
   };
 }

@@ -1,5 +1,5 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf } from './bond.ts';
+import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
 import type { InsertRule, Situation } from './situation.ts';
 import { hoopPerPressure, pressFitPressureOf } from './thick-ring.ts';
 import { plugDiameter } from './wall-plug.ts';
@@ -160,6 +160,9 @@ export const bossSplit: InsertRule = {
   path: (seat) => (seat === 'on-insert' ? 'pull' : seat === 'far-side' ? 'none' : 'clamp'),
   capacity: (situation) => {
     const median = bossSplitForce(situation);
-    return { median, characteristic: characteristicOf(median) };
+    return {
+      median,
+      characteristic: characteristicOf(median, lessCertain(UNTESTED, situation.strengths.hoop)),
+    };
   },
 };

@@ -1,5 +1,5 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf } from './bond.ts';
+import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
 import type { InsertRule, Situation } from './situation.ts';
 import { plugDiameter } from './wall-plug.ts';
 
@@ -71,6 +71,9 @@ export const bossTear: InsertRule = {
     const boss = situation.host.bossDiameter;
     if (boss === undefined) return undefined;
     const median = bossTearForce(situation, boss);
-    return { median, characteristic: characteristicOf(median) };
+    return {
+      median,
+      characteristic: characteristicOf(median, lessCertain(UNTESTED, situation.strengths.alongAxis)),
+    };
   },
 };

@@ -1,5 +1,6 @@
 import { type Derived, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
+import { knurlScatter } from './knurl-scatter.ts';
 import type { InsertRule, Situation } from './situation.ts';
 
 /**
@@ -50,6 +51,6 @@ export const knurlShear: InsertRule = {
   path: (seat) => (seat === 'on-insert' ? 'pull' : seat === 'far-side' ? 'none' : 'clamp'),
   capacity: (situation) => {
     const median = knurlShearForce(situation);
-    return { median, characteristic: characteristicOf(median, situation.bond.scatter) };
+    return { median, characteristic: characteristicOf(median, knurlScatter(situation)) };
   },
 };

@@ -1,6 +1,6 @@
 import type { PrintedMaterial } from '../host/material.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf } from './bond.ts';
+import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
 import type { Capacity } from './limit.ts';
 
 /**
@@ -31,7 +31,7 @@ export function pressedPlastic(pressed: {
     source: 'printed-materials',
     standing: 'estimate',
   };
-  const scattered = characteristicOf(median);
+  const scattered = characteristicOf(median, lessCertain(UNTESTED, compressive));
   const longTerm: Derived = {
     symbol: 'R_k',
     value: median.value * relaxed,

@@ -1,5 +1,5 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf } from './bond.ts';
+import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
 import { pressedPlastic } from './pressed-plastic.ts';
 import type { InsertRule, ModeRule, Situation } from './situation.ts';
 
@@ -74,6 +74,6 @@ export const shoulderPunch: InsertRule = {
       source: 'own-model',
       standing: 'estimate',
     };
-    return { median, characteristic: characteristicOf(median) };
+    return { median, characteristic: characteristicOf(median, lessCertain(UNTESTED, printedShear)) };
   },
 };

@@ -1,5 +1,6 @@
 import { type Derived, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
+import { knurlScatter } from './knurl-scatter.ts';
 import type { InsertRule, Situation } from './situation.ts';
 
 /**
@@ -45,6 +46,6 @@ export const insertTurns: InsertRule = {
   path: () => 'torque',
   capacity: (situation) => {
     const median = torqueOut(situation);
-    return { median, characteristic: characteristicOf(median, situation.bond.scatter) };
+    return { median, characteristic: characteristicOf(median, knurlScatter(situation)) };
   },
 };

@@ -1,6 +1,6 @@
 import { infillStrength } from '../host/infill-strength.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf } from './bond.ts';
+import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
 import type { InsertRule, Situation } from './situation.ts';
 
 /**
@@ -84,6 +84,10 @@ export const wallPlug: InsertRule = {
     const boss = situation.host.bossDiameter;
     if (boss !== undefined && plugDiameter(situation).value >= boss) return undefined;
     const median = wallPlugForce(situation);
-    return { median, characteristic: characteristicOf(median) };
+    const { printedShear, alongAxis } = situation.strengths;
+    return {
+      median,
+      characteristic: characteristicOf(median, lessCertain(UNTESTED, printedShear, alongAxis)),
+    };
   },
 };

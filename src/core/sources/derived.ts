@@ -26,6 +26,8 @@ export interface Derived {
   readonly entries: readonly Entry[];
   readonly source: SourceId;
   readonly standing: Standing;
+  /** Ends between which a little known value lies; absent where it is known as well as its kind usually is. */
+  readonly range?: { readonly low: number; readonly high: number };
 }
 
 /** A value put into a formula that has no derivation of its own. */

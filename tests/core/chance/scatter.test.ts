@@ -43,7 +43,12 @@ describe('capacityDeviation', () => {
     },
   );
   test('of a knurl that coupons were pulled of gives back the scale that they say', () => {
-    const scatter = { freedom: 9, quantile: studentQuantile(0.95, 9), deviation: 0.173 };
+    const scatter = {
+      freedom: 9,
+      quantile: studentQuantile(0.95, 9),
+      deviation: 0.173,
+      source: 'your-tests',
+    } as const;
     const median = given('F', 1234, 'N');
     const tested = { median, characteristic: characteristicOf(median, scatter) };
     expectRelative(capacityDeviation(tested, 'knurl', 9), 0.173);

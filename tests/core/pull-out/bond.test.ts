@@ -3,8 +3,10 @@ import { studentProbability } from '../../../src/core/numerics/student-t.ts';
 import {
   bondFactor,
   characteristicOf,
+  lessCertain,
   PRIOR_DEVIATION,
   testedBond,
+  UNTESTED,
 } from '../../../src/core/pull-out/bond.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
@@ -60,5 +62,25 @@ describe('characteristicOf', () => {
       entries: [{ symbol: 'R', value: 2718 }, {}, {}],
     });
     expectRelative(torque.value / 2718, characteristicOf(given('F', 31, 'N')).value / 31);
+  });
+});
+
+describe('lessCertain', () => {
+  const known = given('τ', 21, 'MPa');
+  const doubtful = { ...known, range: { low: 30, high: 45 } };
+  test('puts ln(45/30)/3.290 on top of the scatter (hand calculation with the printed normal quantile 1.645)', () => {
+    // √(0.31623² + 0.12324²) = 0.33940
+    expectPublished(lessCertain(UNTESTED, doubtful).deviation, '0.3394');
+  });
+  test('adds nothing for a strength that is known, and takes the widest of several', () => {
+    expect(lessCertain(UNTESTED, known)).toBe(UNTESTED);
+    const wider = { ...known, range: { low: 12, high: 33 } };
+    expect(lessCertain(UNTESTED, doubtful, wider, known)).toEqual(lessCertain(UNTESTED, wider));
+  });
+  test('lowers the characteristic value and leaves the median', () => {
+    const median = given('F', 731, 'N');
+    const careful = characteristicOf(median, lessCertain(UNTESTED, doubtful));
+    expect(careful.value).toBeLessThan(characteristicOf(median).value);
+    expect(careful.entries[0]).toMatchObject({ value: 731 });
   });
 });
