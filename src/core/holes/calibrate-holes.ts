@@ -47,7 +47,7 @@ export interface HoleCalibration {
  * line is held at the ceiling while it is fitted.
  *
  * @param prior - curve before the readings, repeatability s0 > 0
- * @param readings - of one printer, material and hole axis, in any number
+ * @param readings - of one printer, material and hole axis, in any number, each without a fault (holeReadingFaults)
  * @returns curve, points beside it, scatter and what to know of them
  * @source own-model Bayesian regression
  * @source jcgm-100 uncertainty of each reading

@@ -6,8 +6,10 @@ import { type HoleBehaviour, printError, printErrorOf } from './print-error.ts';
 /** Where hole compensation happens: drawn larger in CAD, or by the slicer; never both. */
 export type Compensation = 'in-cad' | 'in-slicer';
 
-/** How far beyond the wanted bore the drawn one is looked for, mm. */
+/** How far beyond the wanted bore the drawn one is looked for first, mm. */
 const BRACKET = 2;
+/** Below this share of the wanted bore no drawn one is looked for any more. */
+const LEAST_SHARE = 1e-6;
 
 /** Rounds to the nearest multiple of a step without leaving binary dust. */
 export const roundedToStep = (value: number, step: number): number =>
@@ -18,19 +20,20 @@ export const roundedToStep = (value: number, step: number): number =>
  *
  *     D + e(D) = Dt
  *
- * D + e(D) grows with D wherever 1 + b/D > 0.
+ * D + e(D) grows with D wherever 1 + b/D > 0. Where it does not, one of its roots.
  *
- * @param behaviour - how the printer closes holes
+ * @param behaviour - how the printer closes holes; its ceiling below the bore, or b ≥ 0
  * @param bore - wanted bore Dt [mm], > 0
  * @returns D [mm]
  * @source hole-metrology-note fit, solved for the drawn diameter
  */
 export function drawnDiameterOf(behaviour: HoleBehaviour, bore: number): number {
-  return rootInBracket({
-    f: (drawn) => drawn + printErrorOf(behaviour, drawn) - bore,
-    low: Math.max(bore - BRACKET, bore / 2),
-    high: bore + BRACKET,
-  });
+  const f = (drawn: number): number => drawn + printErrorOf(behaviour, drawn) - bore;
+  let low = Math.max(bore - BRACKET, bore / 2);
+  while (f(low) > 0 && low > LEAST_SHARE * bore) low /= 2;
+  let high = bore + BRACKET;
+  while (f(high) < 0) high *= 2;
+  return rootInBracket({ f, low, high });
 }
 
 /**

@@ -1,10 +1,11 @@
 import { effectiveDrawnOf, LEAST_SIDES } from './facets.ts';
+import { holePoint } from './hole-point.ts';
 import type { HoleReading } from './hole-reading.ts';
 
 /** Errors between these raise no question, mm (estimate; unknown printers spread over some 0.3 mm). */
 export const USUAL_ERRORS = { least: -0.6, greatest: 0.3 } as const;
-/** Errors beyond this are no printed hole of that drawing, ± mm (the worst one met in print is −1.17 mm). */
-export const GREATEST_ERROR = 1.5;
+/** Errors beyond these are no printed hole of that drawing, mm (estimate; the worst one met in print is −1.17 mm). */
+export const BELIEVED_ERRORS = { least: -1.5, greatest: 0.8 } as const;
 /** Least excess over the drawing that is taken for a swap, mm: as much as holes usually close. */
 export const LEAST_CLOSING = 0.1;
 /** How near the swapped error must come to that of the other readings, ± mm (estimate). */
@@ -42,7 +43,8 @@ export type HoleReadingFault =
       readonly drawn: number;
       readonly measured: number;
       readonly error: number;
-      readonly greatest: number;
+      /** The end that it lies beyond, mm. */
+      readonly limit: number;
     };
 
 /** Smallest hole that anybody prints for an insert or a gauge, mm: below it both numbers are taken for inches. */
@@ -72,9 +74,15 @@ function faultOfValue(drawn: number, measured: number): HoleReadingFault | undef
   if (suits(measured, drawn * MILLIMETRES_PER_INCH)) return inches('drawn', drawn);
   if (suits(2 * measured, drawn)) return radius('measured', measured);
   if (suits(measured, 2 * drawn)) return radius('drawn', drawn);
+  return implausible(drawn, measured);
+}
+
+/** Whether an error lies beyond what is believed of a printed hole. */
+function implausible(drawn: number, measured: number): HoleReadingFault | undefined {
   const error = measured - drawn;
-  if (Math.abs(error) <= GREATEST_ERROR) return undefined;
-  return { code: 'error-implausible', drawn, measured, error, greatest: GREATEST_ERROR };
+  const { least, greatest } = BELIEVED_ERRORS;
+  if (error >= least && error <= greatest) return undefined;
+  return { code: 'error-implausible', drawn, measured, error, limit: error < least ? least : greatest };
 }
 
 /**
@@ -113,9 +121,10 @@ function medianWithout(sorted: readonly number[], place: number): number {
  * The first thing wrong with each reading of a printer, with its likely cause.
  *
  * too-few-facets: below three corners. looks-like-inches: a value times 25.4 suits the other, or both below 1 mm.
- * looks-like-radius: a value doubled suits the other. error-implausible: more than 1.5 mm off. A measured diameter suits
- * a drawn one from 0.6 mm below to 0.3 mm above; each value of a reading is looked at. drawn-and-measured-swapped: see
- * isSwapped; only sound readings count as others.
+ * looks-like-radius: a value doubled suits the other. error-implausible: a value, or the bore with its correction,
+ * more than 1.5 mm below the drawing or 0.8 mm above. A measured diameter suits a drawn one from 0.6 mm below to 0.3 mm
+ * above; each value of a reading is looked at. drawn-and-measured-swapped: see isSwapped; only sound readings count as
+ * others.
  *
  * @param readings - of one printer and hole axis [mm], in any number, each with a measured value
  * @returns for each reading its fault with the values that show it, or undefined
@@ -157,5 +166,6 @@ function faultAlone(reading: HoleReading): HoleReadingFault | undefined {
     const fault = faultOfValue(drawn, value);
     if (fault !== undefined) return fault;
   }
-  return undefined;
+  const { bore } = holePoint(reading);
+  return implausible(drawn, bore.estimate.value);
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { calibrateHoles } from '../../../src/core/holes/calibrate-holes.ts';
 import { drawnDiameterOf } from '../../../src/core/holes/hole-to-draw.ts';
 import { boreDeviationOf, type HoleBehaviour, printErrorOf } from '../../../src/core/holes/print-error.ts';
+import { BELIEVED_ERRORS } from '../../../src/core/holes/reading-faults.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
 import reference from '../../fixtures/r-holes/holes.json' with { type: 'json' };
 import fc from '../../support/fast-check.ts';
@@ -174,7 +175,7 @@ describe('calibrateHoles', () => {
       }),
     );
   });
-  test('is finite and usable for whatever is read: deviations above 0, the diameter to draw where its bore is', () => {
+  test('is finite and usable for whatever is read: deviations above 0, covariance within its bounds', () => {
     fc.assert(
       fc.property(several, fc.double({ min: 3, max: 12, noNaN: true }), (points, bore) => {
         const { behaviour, freedom } = calibrated(points);
@@ -187,6 +188,24 @@ describe('calibrateHoles', () => {
           offset.standardUncertainty * slope.standardUncertainty,
         );
       }),
+    );
+  });
+  test('finds the diameter to draw for every bore, whatever is read of believable errors and however often', () => {
+    const believable = fc.record({
+      drawn: fc.double({ min: 1, max: 20, noNaN: true }),
+      error: fc.double({ min: BELIEVED_ERRORS.least, max: BELIEVED_ERRORS.greatest, noNaN: true }),
+      standardUncertainty: fc.double({ min: 0.001, max: 0.1, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(believable, { minLength: 1, maxLength: 4 }),
+        fc.double({ min: 1.2, max: 15, noNaN: true }),
+        (points, bore) => {
+          const { behaviour } = calibrated(Array.from({ length: 20 }, () => points).flat());
+          const drawn = drawnDiameterOf(behaviour, bore);
+          expectRelative(drawn + printErrorOf(behaviour, drawn), bore, 1e-9);
+        },
+      ),
     );
   });
   test('reads 500 holes at once', () => {

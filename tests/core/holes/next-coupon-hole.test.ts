@@ -26,7 +26,7 @@ describe('couponDiameters', () => {
 });
 
 describe('afterCouponHole', () => {
-  test('at 4 mm takes the offset from 0.1 to 0.0493 mm and leaves the slope (hand calculation)', () => {
+  test('at 4 mm takes the uncertainty of the offset from 0.1 to 0.0488 mm and leaves the slope (hand calculation)', () => {
     // 1/(1/0.1² + 1/(0.05² + 0.025²)) = 0.002381
     const after = afterCouponHole(UNCALIBRATED_HOLES, { drawn: 4, standardUncertainty: 0.025 });
     expectRelative(after.offset.standardUncertainty ** 2, 1 / (100 + 1 / 0.003125), 1e-12);

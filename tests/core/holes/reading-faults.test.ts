@@ -44,9 +44,11 @@ describe('holeReadingFaults', () => {
       drawn: 8,
       measured: 6.2,
       error: 6.2 - 8,
-      greatest: 1.5,
+      limit: -1.5,
     });
-    expect(faultOf(4.5, 42)).toMatchObject({ code: 'error-implausible' });
+    expect(faultOf(4.5, 42)).toMatchObject({ code: 'error-implausible', limit: 0.8 });
+    // Sound by itself, but not with jaws of 3 mm: √(4.4² + 3²) = 5.33 mm.
+    expect(faultOf(4.5, 4.4, { jawFlat: 3 })).toMatchObject({ code: 'error-implausible', limit: 0.8 });
     expect(faultOf(3.5, 2.33)).toBeUndefined();
   });
   test('refuses a polygon of two corners, and measures one of six across its flats', () => {
