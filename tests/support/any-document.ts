@@ -160,7 +160,7 @@ const sleeve = fc.option(
     material: oneOf(CATALOGUE.clampedMaterials.filter(({ kind }) => kind === 'metal').map(({ id }) => id)),
     outsideDiameter_mm: mostly('sleeveDiameter_mm', 5, 12),
   }),
-  { nil: undefined, freq: 1 },
+  { nil: undefined, freq: 3 },
 );
 
 type Clamped = JointDocument['joint']['clamped'];
@@ -175,7 +175,7 @@ const withoutAbsentSleeve = ({
 const absent = { nil: undefined };
 type Existing = NonNullable<JointDocument['joint']['holes']['existing']>;
 
-/** A hole that is there in one of four joints: from much too small to much too wide for inserts of the thread. */
+/** A hole that is there in two of three joints: from much too small to much too wide for inserts of the thread. */
 const existing = ({ nominalDiameter: d }: Thread): fc.Arbitrary<Existing | undefined> =>
   fc.option(
     fc
@@ -185,7 +185,7 @@ const existing = ({ nominalDiameter: d }: Thread): fc.Arbitrary<Existing | undef
         depth: fc.option(mostly('holeDepth_mm', 1, 12), absent),
       })
       .map(({ depth, ...rest }) => ({ ...rest, ...(depth === undefined ? {} : { depth_mm: depth }) })),
-    { nil: undefined, freq: 1 },
+    { nil: undefined, freq: 3 },
   );
 
 const holes = (thread: Thread): Parts<'holes'> =>
