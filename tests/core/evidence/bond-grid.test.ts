@@ -102,6 +102,15 @@ describe('gridPosterior', () => {
     expectAlike(gridPosterior(0.85, [vague, vague, vague]).unpulled, prior, 1e-3);
     expectAlike(gridPosterior(0.85, [{ ...vague, outcome: 'held' }]).unpulled, prior, 0.01);
   });
+  test('counts coupons that held the same like coupons that held almost the same', () => {
+    const same = gridPosterior(0.85, [held('m3', 0.4), held('m3', 0.4), held('m3', 0.4)]).unpulled;
+    const almost = gridPosterior(0.85, [held('m3', 0.4), held('m3', 0.4 + 1e-9), held('m3', 0.4 - 1e-9)]);
+    expectAlike(same, almost.unpulled, 1e-5);
+  });
+  test('keeps the heavy tail of the prior after twenty coupons that held next to nothing', () => {
+    const ratios = Array.from({ length: 20 }, (_, place) => held('m3', -3 - place / 100));
+    expect(gridPosterior(0.85, ratios).unpulled.freedom).toBeLessThanOrEqual(5);
+  });
   test('goes over into the closed form as the deviations of the coupons vanish', () => {
     const ratios = [broke('m3', 0.12), broke('m4', -0.31), broke('m3', 0.27)];
     const nearly = ratios.map((ratio) => ({ ...ratio, ownDeviation: 1e-4 }));

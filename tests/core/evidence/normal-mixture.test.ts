@@ -43,6 +43,18 @@ describe('studentLike', () => {
     expectRelative(found.scale, scale, 1e-5);
     expect(found.freedom).toBe(freedom);
   });
+  test('chooses the freedom whose 1 ‰ quantile is nearest, both from the median', () => {
+    const parts = [
+      { mean: 0, deviation: 1, weight: 0.97 },
+      { mean: 0, deviation: 2.5, weight: 0.03 },
+    ];
+    const wanted = mixtureQuantile(parts, 0.001) / mixtureQuantile(parts, 0.05);
+    const missOf = (freedom: number) =>
+      Math.abs(studentQuantile(0.001, freedom) / studentQuantile(0.05, freedom) - wanted);
+    const all = Array.from({ length: 60 }, (_, place) => place + 3);
+    const nearest = all.reduce((best, next) => (missOf(next) < missOf(best) ? next : best));
+    expect(studentLike(parts, 3, 62).freedom).toBe(nearest);
+  });
   test('keeps the 5 % quantile where the freedom is held at a limit', () => {
     const low = 0.3 + 0.17 * studentQuantile(0.05, 4);
     const found = studentLike(studentParts(0.3, 0.17, 4), 6, 9);
