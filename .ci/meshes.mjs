@@ -1,0 +1,191 @@
+// Gives the coupons' files to programs that are not this one: every STL to admesh, the 3MF to unzip, xmllint and lib3mf.
+// Run by .ci/run, which installs them; a missing program is a failure, never a pass. A damaged file must be found too.
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { importTypescript } from './run-typescript.mjs';
+
+/** @typedef {{ name: string, triangles: number, volume: number, onBed: number[], stl: Uint8Array }} CouponFile */
+/** @typedef {{ coupons: CouponFile[], threeMf: Uint8Array, damagedThreeMf: Uint8Array }} CouponFiles */
+/** @typedef {{ name: string, triangles: number, closedAndOriented: boolean }} FoundObject */
+/**
+ * @typedef {{ error: string } | { warnings: number, inMillimetres: boolean, buildItems: number,
+ *   metadata: Record<string, string>, objects: FoundObject[] }} ThreeMfFinding
+ */
+
+const scripts = dirname(fileURLToPath(import.meta.url));
+/** Bores are polygons: the volume is off by a share of the bores, and single precision adds a little. */
+const VOLUME_TOLERANCE = 3e-4;
+/** Single precision of an STL, mm. */
+const SIZE_TOLERANCE = 1e-4;
+
+let passed = 0;
+/** @type {string[]} */
+const faults = [];
+
+/**
+ * @param {boolean} holds
+ * @param {string} what
+ */
+function expect(holds, what) {
+  if (holds) passed += 1;
+  else faults.push(what);
+}
+
+/**
+ * @param {string} program
+ * @param {string[]} words
+ */
+function output(program, ...words) {
+  const { error, status, stdout, stderr } = spawnSync(program, words, { encoding: 'utf8', maxBuffer: 1e9 });
+  if (error) throw new Error(`${program} does not run: ${error.message}`);
+  return { ok: status === 0, text: stdout, complaint: stderr.trim() };
+}
+
+/**
+ * @param {string} file
+ */
+function admesh(file) {
+  const { text } = output('admesh', file);
+  /** @param {RegExp} pattern */
+  const numbers = (pattern) => (pattern.exec(text) ?? []).slice(1).map(Number);
+  const axis = (/** @type {string} */ name) =>
+    numbers(new RegExp(`Min ${name} =\\s*(\\S+), Max ${name} =\\s*(\\S+)`));
+  return {
+    triangles: numbers(/Number of facets +: +(\d+) +(\d+)/),
+    disconnected: numbers(/Total disconnected facets +: +(\d+) +(\d+)/),
+    parts: numbers(/Number of parts +: +(\d+)/),
+    volume: numbers(/Volume +: +(\S+)/),
+    repairs: [
+      'Degenerate facets',
+      'Edges fixed',
+      'Facets removed',
+      'Facets added',
+      'Facets reversed',
+      'Backwards edges',
+      'Normals fixed',
+    ].flatMap((name) => numbers(new RegExp(`${name} +: +(\\d+)`))),
+    box: ['X', 'Y', 'Z'].map(axis),
+  };
+}
+
+/** @param {ReturnType<typeof admesh>} finding */
+const isSound = ({ disconnected, repairs, parts }) =>
+  disconnected.length === 2 &&
+  repairs.length === 7 &&
+  parts[0] === 1 &&
+  [...disconnected, ...repairs].every((count) => count === 0);
+
+/**
+ * @param {string} folder
+ * @param {CouponFile} coupon
+ */
+function checkStl(folder, { name, triangles, volume, onBed, stl }) {
+  const file = join(folder, `${name}.stl`);
+  writeFileSync(file, stl);
+  const finding = admesh(file);
+  expect(isSound(finding), `${name}: admesh finds it closed, outward, in one part`);
+  expect(
+    finding.triangles.join() === `${triangles},${triangles}`,
+    `${name}: admesh counts ${triangles} triangles`,
+  );
+  const [found = 0] = finding.volume;
+  expect(
+    Math.abs(found / volume - 1) < VOLUME_TOLERANCE,
+    `${name}: volume ${found} by admesh, ${volume} by formula`,
+  );
+  onBed.forEach((size, axis) => {
+    const [least = Number.NaN, most = Number.NaN] = finding.box[axis] ?? [];
+    const lies = Math.abs(least) < SIZE_TOLERANCE && Math.abs(most - size) < SIZE_TOLERANCE;
+    expect(lies, `${name}: from 0 to ${size} along axis ${axis + 1}; admesh: ${least} to ${most}`);
+  });
+}
+
+/**
+ * An STL without its last triangle, and one with the first turned round.
+ *
+ * @param {string} folder
+ * @param {CouponFile} coupon
+ */
+function checkDamagedStl(folder, { stl }) {
+  const lacking = stl.slice(0, -50);
+  new DataView(lacking.buffer).setUint32(80, (stl.length - 84) / 50 - 1, true);
+  const turned = stl.slice();
+  turned.set(stl.slice(108, 120), 120);
+  turned.set(stl.slice(120, 132), 108);
+  for (const [name, bytes] of Object.entries({ lacking, turned })) {
+    const file = join(folder, `${name}.stl`);
+    writeFileSync(file, bytes);
+    expect(!isSound(admesh(file)), `a mesh with a triangle ${name} is found out by admesh`);
+  }
+}
+
+/**
+ * @param {string} file
+ * @returns {ThreeMfFinding}
+ */
+function readByLibrary(file) {
+  const { ok, text, complaint } = output('python3', join(scripts, 'check-three-mf.py'), file);
+  if (!ok) throw new Error(`lib3mf does not run: ${complaint}`);
+  return /** @type {ThreeMfFinding} */ (JSON.parse(text));
+}
+
+/**
+ * @param {string} folder
+ * @param {Uint8Array} bytes
+ * @param {readonly CouponFile[]} coupons
+ */
+function checkThreeMf(folder, bytes, coupons) {
+  const file = join(folder, 'coupons.3mf');
+  writeFileSync(file, bytes);
+  expect(output('unzip', '-tq', file).ok, 'unzip finds the 3MF whole');
+  output('unzip', '-q', file, '-d', join(folder, 'parts'));
+  for (const part of ['[Content_Types].xml', '_rels/.rels', '3D/3dmodel.model']) {
+    const { ok, complaint } = output('xmllint', '--noout', '--huge', join(folder, 'parts', part));
+    expect(ok, `xmllint finds ${part} well formed: ${complaint}`);
+  }
+  const finding = readByLibrary(file);
+  if ('error' in finding) {
+    expect(false, `lib3mf reads the 3MF in strict mode: ${finding.error}`);
+    return;
+  }
+  const { warnings, inMillimetres, buildItems, metadata, objects } = finding;
+  expect(warnings === 0, `lib3mf has no warning: ${warnings}`);
+  expect(inMillimetres, 'lib3mf finds millimetres');
+  expect(buildItems === coupons.length, `lib3mf finds each object on the bed: ${buildItems}`);
+  expect(
+    metadata['Title'] === 'Coupons' && metadata['Application'] === 'Knurlwright',
+    'lib3mf finds the metadata',
+  );
+  expect(
+    objects.every(({ closedAndOriented }) => closedAndOriented),
+    'lib3mf finds every object closed and oriented',
+  );
+  const listed = (/** @type {readonly { name: string, triangles: number }[]} */ list) =>
+    list.map(({ name, triangles }) => `${name} ${triangles}`).join();
+  expect(listed(objects) === listed(coupons), 'lib3mf finds every name with its triangles');
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'knurlwright-meshes-'));
+try {
+  const { couponFiles } = /** @type {{ couponFiles: () => CouponFiles }} */ (
+    await importTypescript('tests/support/coupon-files.ts')
+  );
+  const { coupons, threeMf, damagedThreeMf } = couponFiles();
+  for (const coupon of coupons) checkStl(folder, coupon);
+  const [first] = coupons;
+  if (first) checkDamagedStl(folder, first);
+  checkThreeMf(folder, threeMf, coupons);
+  const damaged = join(folder, 'damaged.3mf');
+  writeFileSync(damaged, damagedThreeMf);
+  expect('error' in readByLibrary(damaged), 'a 3MF that asks for a vertex it has not is found out by lib3mf');
+} catch (error) {
+  faults.push(String(error));
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+for (const fault of faults) console.error(`FAILED ${fault}`);
+console.log(`Coupons by other programs: ${passed} passed, ${faults.length} failed`);
+process.exitCode = faults.length === 0 && passed > 0 ? 0 : 1;
