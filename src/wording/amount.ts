@@ -118,7 +118,7 @@ export function amountText(value: number, unit: CoreUnit): string {
 }
 
 /** Bores are written to a hundredth, with both decimals: 4.30 mm. */
-const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_min', 'D_max']);
+const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_g', 'D_f', 'D_min', 'D_max']);
 
 /** A number of a derivation as it is shown. */
 export const derivedText = ({ symbol, value, unit }: Pick<Derived, 'symbol' | 'value' | 'unit'>): string =>

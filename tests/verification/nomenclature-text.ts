@@ -25,6 +25,7 @@ const UNITS: Readonly<Record<string, string>> = {
   τ_il: 'MPa',
   F_hb: 'N',
   F_sb: 'N',
+  F_nb: 'N',
   F_sy: 'N',
   F_it: 'N',
   F_st: 'N',

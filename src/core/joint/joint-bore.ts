@@ -49,7 +49,7 @@ export function boreOf(joint: Joint, insert: InsertDimensions): Bore {
   if (existing) {
     const printed = boreOfExisting(joint, existing);
     // Two bores in one derivation need two symbols; the one that is there is the bore as printed.
-    const intended: Derived = { ...wanted, symbol: 'D_f' };
+    const intended: Derived = { ...wanted, symbol: 'D_f', unit: 'mm' };
     const given = { intended, printed, expected: printed.value, drawn: givenDiameter(existing) };
     return { ...given, ...meltIn(insert, printed) };
   }

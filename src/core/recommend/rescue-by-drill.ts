@@ -34,7 +34,7 @@ export function drillFor({ limits }: Pick<ExistingFinding, 'limits'>, wanted: De
   if (first > last) return undefined;
   const nearest = Math.min(last, Math.max(first, Math.round(wanted.value / DRILL_STEP)));
   return {
-    symbol: 'D_r',
+    symbol: 'D_dr',
     value: withoutDust(nearest * DRILL_STEP),
     unit: 'mm',
     formula: 'drill in steps of 0.1 mm nearest to D_f',
@@ -60,7 +60,7 @@ export const wallLeftBy = (wall: Derived, drill: Derived, bore: Derived): Derive
   symbol: 't_r',
   value: wall.value - (drill.value - bore.value) / 2,
   unit: 'mm',
-  formula: 't − (D_r − D_t)/2',
+  formula: 't − (D_dr − D_t)/2',
   entries: [entryFrom(wall), entryFrom(drill), entryFrom(bore)],
   source: 'own-model',
   standing: 'estimate',

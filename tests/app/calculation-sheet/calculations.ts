@@ -88,6 +88,16 @@ export const CALCULATED: readonly Calculated[] = [
   }),
   ...varied('no torque', { gap_mm: 1.1, loads: { pull_N: 290 } }),
   ...varied('screw too short', { screw: { length_mm: 4 } }),
+  ...varied('in a hole as drawn', {
+    holes: { existing: { diameter_mm: 4.7, known: 'as-drawn', depth_mm: 7.9 } },
+  }),
+  ...varied('in a hole as measured, below the pilot, over a gap', {
+    gap_mm: 0.3,
+    holes: { existing: { diameter_mm: 4.17, known: 'as-measured' } },
+  }),
+  ...varied('in a hole that goes through', {
+    holes: { existing: { diameter_mm: 4.41, known: 'as-measured', depth_mm: 11.3 } },
+  }),
   ...varied('short time, shear only', { loads: { pull_N: 0, shear_N: 23, duration_h: 17 } }),
 ];
 

@@ -81,7 +81,7 @@ describe('drillFor', () => {
 
 describe('wallLeftBy', () => {
   test('2.0 mm of wall round 4.0 mm drilled to 4.3 mm leave 1.85 mm (hand calculation)', () => {
-    const left = wallLeftBy(given('t', 2, 'mm'), given('D_r', 4.3, 'mm'), given('D_t', 4, 'mm'));
+    const left = wallLeftBy(given('t', 2, 'mm'), given('D_dr', 4.3, 'mm'), given('D_t', 4, 'mm'));
     expectRelative(left.value, 1.85);
   });
 });
