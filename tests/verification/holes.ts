@@ -2,6 +2,7 @@ import { boreAsPrinted } from '../../src/core/holes/bore.ts';
 import { facetLossOf } from '../../src/core/holes/facets.ts';
 import { holeDepth } from '../../src/core/holes/hole-depth.ts';
 import { drawnDiameterOf } from '../../src/core/holes/hole-to-draw.ts';
+import { boreBetweenJawsOf } from '../../src/core/holes/jaw-correction.ts';
 import { printErrorOf } from '../../src/core/holes/print-error.ts';
 import { lineSpacingOf, wallThickness } from '../../src/core/host/wall-thickness.ts';
 import type { InsertDimensions } from '../../src/core/inserts/dimensions.ts';
@@ -61,6 +62,34 @@ export const HOLE_FACETS: readonly Check[] = [
     ),
   ),
 ];
+
+const JAW_FLATS = [0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1] as const;
+/** What inside jaws read too little, worked out apart from the program. */
+const JAWS_SHORT = {
+  3: ['0.007', '0.015', '0.027', '0.042', '0.061', '0.109', '0.172'],
+  4: ['0.005', '0.011', '0.020', '0.031', '0.045', '0.081', '0.127'],
+  5: ['0.004', '0.009', '0.016', '0.025', '0.036', '0.064', '0.101'],
+  6: ['0.003', '0.008', '0.013', '0.021', '0.030', '0.054', '0.084'],
+  8: ['0.003', '0.006', '0.010', '0.016', '0.023', '0.040', '0.063'],
+} as const;
+
+/** Chord that flats leave in a bore. */
+const chordOf = (bore: number, flat: number): number => 2 * Math.sqrt((bore / 2) ** 2 - (flat / 2) ** 2);
+
+export const INSIDE_JAWS: readonly Check[] = Object.entries(JAWS_SHORT).flatMap(([bore, printed]) =>
+  JAW_FLATS.map((flat, index): Check => {
+    const between = chordOf(Number(bore), flat);
+    return {
+      ...sheet,
+      id: `jaws.${bore}.${flat}`,
+      quantity: `added to jaws of ${flat} mm in a bore of ${bore} mm`,
+      formula: 'D = √(R² + t²)',
+      printed: printed[index] ?? '',
+      place: 'chord of a circle',
+      computed: () => boreBetweenJawsOf({ between, flat }) - between,
+    };
+  }),
+);
 
 /** Printed less drawn diameter, and the diameter to draw, by the published fit. */
 const ERRORS = [

@@ -1,7 +1,7 @@
 import { BEARING_AREAS } from './bearing-areas.ts';
 import { BOLT_GROUPS } from './bolt-groups.ts';
 import type { Check } from './check.ts';
-import { HOLE_ERROR, HOLE_FACETS, HOLES_IN_PRACTICE, PRINTED_WALLS } from './holes.ts';
+import { HOLE_ERROR, HOLE_FACETS, HOLES_IN_PRACTICE, INSIDE_JAWS, PRINTED_WALLS } from './holes.ts';
 import { LOAD_SHARING, STIFFNESS } from './joint.ts';
 import { PRELOADS, STAINLESS_PRELOADS } from './preload.ts';
 import { MEASUREMENT, QUANTILES } from './statistics.ts';
@@ -47,6 +47,7 @@ export const SUBJECTS: readonly Subject[] = [
   { title: 'Quantiles', checks: QUANTILES },
   { title: 'Hole error', checks: HOLE_ERROR },
   { title: 'Hole facets', checks: HOLE_FACETS },
+  { title: 'Inside jaws in a hole', checks: INSIDE_JAWS },
   { title: 'Holes for inserts', checks: HOLES_IN_PRACTICE },
   { title: 'Printed walls', checks: PRINTED_WALLS },
   { title: 'Heads', checks: HEAD_TABLE },

@@ -109,12 +109,12 @@ const meanOf = (values: readonly number[]): number =>
 const seenDrawn = ({ drawn: diameter, facets }: HoleReading): number =>
   effectiveDrawnOf(facets === undefined ? { diameter } : { diameter, facets });
 
-/** Median of sorted values without the one at a place. */
-function medianWithout(sorted: readonly number[], place: number): number {
-  const at = (index: number): number => sorted[index < place ? index : index + 1] ?? 0;
+/** Median of the errors without one that lies above it: whichever that is, the same as without the greatest. */
+function medianOfOthers(errors: readonly number[]): number {
+  const sorted = errors.toSorted((one, other) => one - other);
   const count = sorted.length - 1;
-  const middle = count >> 1;
-  return count % 2 === 1 ? at(middle) : (at(middle - 1) + at(middle)) / 2;
+  const upper = sorted[count >> 1] ?? 0;
+  return count % 2 === 1 ? upper : ((sorted[(count >> 1) - 1] ?? 0) + upper) / 2;
 }
 
 /**
@@ -135,25 +135,19 @@ export function holeReadingFaults(
   readings: readonly HoleReading[],
 ): readonly (HoleReadingFault | undefined)[] {
   const alone = readings.map(faultAlone);
-  const sound = readings.flatMap((reading, index) =>
-    alone[index] === undefined ? [{ index, error: meanOf(reading.measured) - seenDrawn(reading) }] : [],
-  );
-  const ordered = sound.toSorted((one, other) => one.error - other.error);
-  const sorted = ordered.map(({ error }) => error);
-  const faults = [...alone];
-  for (const [place, { index, error }] of ordered.entries()) {
-    const reading = readings[index];
-    const others = { median: medianWithout(sorted, place), count: sorted.length - 1 };
-    if (reading === undefined || !isSwapped(error, others)) continue;
-    const measured = meanOf(reading.measured);
-    faults[index] = {
+  const errors = readings.map((reading) => meanOf(reading.measured) - seenDrawn(reading));
+  const sound = errors.filter((_, index) => alone[index] === undefined);
+  const others = { median: medianOfOthers(sound), count: sound.length - 1 };
+  return readings.map((reading, index) => {
+    if (alone[index] !== undefined || !isSwapped(errors[index] ?? 0, others)) return alone[index];
+    const { drawn, measured } = reading;
+    return {
       code: 'drawn-and-measured-swapped',
-      drawn: reading.drawn,
-      measured,
+      drawn,
+      measured: meanOf(measured),
       others: others.median,
     };
-  }
-  return faults;
+  });
 }
 
 function faultAlone(reading: HoleReading): HoleReadingFault | undefined {

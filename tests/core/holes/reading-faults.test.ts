@@ -1,11 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import type { HoleReading } from '../../../src/core/holes/hole-reading.ts';
-import { holeReadingFaults, isSwapped } from '../../../src/core/holes/reading-faults.ts';
+import {
+  type HoleReadingFault,
+  holeReadingFaults,
+  isSwapped,
+} from '../../../src/core/holes/reading-faults.ts';
 import fc from '../../support/fast-check.ts';
 import { holeReading } from '../../support/hole-readings.ts';
+import { expectRelative } from '../../support/published.ts';
 
 const faultOf = (drawn: number, measured: number | readonly number[], changes: Partial<HoleReading> = {}) =>
   holeReadingFaults([holeReading(drawn, measured, changes)])[0];
+const othersOf = (fault: HoleReadingFault | undefined): number =>
+  fault?.code === 'drawn-and-measured-swapped' ? fault.others : Number.NaN;
 const SOUND = [holeReading(4, 3.71), holeReading(5, 4.76), holeReading(6, 5.79)];
 
 describe('holeReadingFaults', () => {
@@ -61,7 +68,13 @@ describe('holeReadingFaults', () => {
     expect(faults.slice(0, 3)).toEqual([undefined, undefined, undefined]);
     expect(faults[3]).toMatchObject({ code: 'drawn-and-measured-swapped', drawn: 4.24, measured: 4.5 });
     // Median of −0.29, −0.24 and −0.21.
-    expect(faults[3]).toHaveProperty('others', expect.closeTo(-0.24, 9));
+    expectRelative(othersOf(faults[3]), -0.24, 1e-9);
+  });
+  test('compares a swapped hole with the others alone, of an even number too', () => {
+    const faults = holeReadingFaults([holeReading(4.2, 4.5), ...SOUND, holeReading(8, 7.83)]);
+    // Median of −0.29, −0.24, −0.21 and −0.17; with +0.30 it were −0.21.
+    expectRelative(othersOf(faults[0]), -0.225, 1e-9);
+    expect(faults.slice(1)).toEqual([undefined, undefined, undefined, undefined]);
   });
   test('suspects no swap of a printer that makes holes large, nor of two holes that differ', () => {
     expect(holeReadingFaults([4, 5, 6].map((drawn) => holeReading(drawn, drawn + 0.2)))).not.toContainEqual(
