@@ -3,8 +3,8 @@ import { type BondPosterior, type CouponRatio, countsOf, ratiosBySize } from './
 import { type GivenScatter, givenScatter } from './given-scatter.ts';
 import { type NormalPart, studentLike } from './normal-mixture.ts';
 
-/** Scatters whose density is below exp(−16) of the greatest are left out. */
-const NEGLIGIBLE = 16;
+/** Scatters whose density is below exp(−14) of the greatest are left out. */
+const NEGLIGIBLE = 14;
 /** Parts of a mixture that weigh less are left out; the heaviest scatter weighs 1. */
 const LEAST_WEIGHT = 1e-9;
 /** Finest step of ln σ, and the first one in such steps. */

@@ -1,5 +1,5 @@
-/** Terms below exp(−18) of the greatest are left out. */
-const NEGLIGIBLE = 18;
+/** Terms below exp(−14) of the greatest are left out. */
+const NEGLIGIBLE = 14;
 
 /** A place on a lattice with its share. */
 export interface Weighted {
@@ -26,7 +26,7 @@ export interface LatticeBell {
  *
  * @param logValue - ln of the function at a whole place [-], rising to one peak and falling after it
  * @param start - place to climb from [-]
- * @param visit - is shown each place with its value over the greatest one, down to exp(−18)
+ * @param visit - is shown each place with its value over the greatest one, down to exp(−14)
  * @returns peak, greatest value and sum
  */
 export function bellOnLattice(
