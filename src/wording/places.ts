@@ -8,6 +8,25 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
   caliper: 'caliper',
   permissibleError_mm: 'permissible error',
   chosenInsert: 'chosen insert',
+  date: 'date',
+  evidence: 'use of the tests',
+  note: 'note',
+  photo: 'photo',
+  batch: 'what was varied',
+  settingTime_s: 'setting time',
+  ironTemperature_degC: 'iron temperature',
+  bore_mm: 'bore',
+  result: 'result',
+  greatest: 'greatest reading',
+  resolution: 'resolution',
+  leverRatio: 'lever ratio',
+  unit: 'unit',
+  value: 'reading',
+  infill_percent: 'infill',
+  wallLines: 'wall lines',
+  printer: 'printer',
+  insert: 'insert',
+  tests: 'tests',
   clamped: 'clamped part',
   material: 'material',
   thickness_mm: 'thickness',
@@ -84,9 +103,21 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** What one item of a list is; by default a reading. */
-const LIST_ITEMS: Readonly<Record<string, string>> = { settings_Nm: 'setting', positions_mm: 'screw' };
+const LIST_ITEMS: Readonly<Record<string, string>> = {
+  settings_Nm: 'setting',
+  positions_mm: 'screw',
+  tests: 'test',
+};
 
-const UNIT_ENDINGS = { _mm: 'mm', _N: 'N', _Nm: 'N·m', _degC: '°C', _h: 'h', _percent: '%' } as const;
+const UNIT_ENDINGS = {
+  _mm: 'mm',
+  _N: 'N',
+  _Nm: 'N·m',
+  _degC: '°C',
+  _h: 'h',
+  _s: 's',
+  _percent: '%',
+} as const;
 
 /** The unit that a key's name, or that of the group it is in, ends in; empty for a key without one. */
 export function unitOfPath(path: string): string {
@@ -102,8 +133,8 @@ export function placeOfPath(path: string): string {
   const parts = path.split('.');
   for (const [index, part] of parts.entries()) {
     const before = parts[index - 1];
-    if (part === 'drawer') {
-      if (index === parts.length - 1) words.push('the drawer');
+    if (part === 'drawer' || part === 'tests') {
+      if (index === parts.length - 1) words.push(part === 'drawer' ? 'the drawer' : 'the tests');
     } else if (!Number.isNaN(Number(part)) && part !== '') {
       if (before === 'drawer') words.push(`insert ${Number(part) + 1} of the drawer`);
       else words.push(`${LIST_ITEMS[before ?? ''] ?? 'reading'} ${Number(part) + 1}`);

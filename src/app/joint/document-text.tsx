@@ -7,10 +7,12 @@ interface DocumentTextProps {
   readonly path: string;
   readonly label: string;
   readonly greatest: number;
+  /** Given: an emptied text stays in the document as an empty one. */
+  readonly keepsEmpty?: boolean;
 }
 
 /** A short text of the document that may be left out. */
-export function DocumentText({ path, label, greatest }: DocumentTextProps) {
+export function DocumentText({ path, label, greatest, keepsEmpty = false }: DocumentTextProps) {
   const id = useId();
   const { edit } = useSheetActions();
   const value = useSheetValue(({ journal }) => valueIn(journal.present, path));
@@ -18,7 +20,7 @@ export function DocumentText({ path, label, greatest }: DocumentTextProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const leave = () => {
     if (typed !== null && typed.trim() !== kept) {
-      edit(path, { path, value: typed.trim() === '' ? undefined : typed.trim() });
+      edit(path, { path, value: typed.trim() === '' && !keepsEmpty ? undefined : typed.trim() });
     }
     setTyped(null);
   };

@@ -18,6 +18,10 @@ const WillItHold = lazy(() =>
   import('../questions/will-it-hold/will-it-hold.tsx').then((module) => ({ default: module.WillItHold })),
 );
 
+const TestLog = lazy(() => import('../questions/test-log/test-log.tsx'));
+
+const ExistingHole = lazy(() => import('../questions/existing-hole/existing-hole.tsx'));
+
 const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
 
 /** The body of the sheet: the joint, what is given, the questions in their order, the foot. */
@@ -37,6 +41,11 @@ export function Sheet() {
         <Late>
           <Questions />
         </Late>
+        <PanelBoundary name="The tests">
+          <Suspense fallback={null}>
+            <TestLog />
+          </Suspense>
+        </PanelBoundary>
         {shown ? <CalculationLink shown={shown} /> : null}
       </main>
       <Footer />
@@ -67,9 +76,18 @@ const Ranking = memo(function Ranking() {
   );
 });
 
+const GivenHole = () => (
+  <PanelBoundary name="A hole that is there">
+    <Suspense fallback={null}>
+      <ExistingHole />
+    </Suspense>
+  </PanelBoundary>
+);
+
 const Questions = memo(function Questions() {
-  const { joint, shown } = useFindings();
-  if (!shown) return null;
+  const { joint, shown, stop } = useFindings();
+  // No insert can be computed: a hole that was given may be why, and its fields must stay in reach.
+  if (!shown) return stop ? null : <GivenHole />;
   const { assessment } = shown;
   return (
     <>
@@ -78,6 +96,7 @@ const Questions = memo(function Questions() {
           <WhatHole joint={joint} assessment={assessment} />
         </StaleFrame>
       </PanelBoundary>
+      <GivenHole />
       <PanelBoundary name="The torque">
         <StaleFrame of="answers">
           <HowTight joint={joint} assessment={assessment} />

@@ -1,0 +1,77 @@
+import type { JointDocument, TestRecord } from '../../../storage/document.ts';
+import { RESULTS_OF_KIND } from '../../../wording/bench-tests.ts';
+import type { Edit } from '../../state/edit.ts';
+
+const NUMBERED = /^test-(\d+)$/;
+
+/** The number that the next coupon gets: one above the highest. */
+export function nextNumber(tests: readonly TestRecord[]): number {
+  return Math.max(0, ...tests.map(({ id }) => Number(NUMBERED.exec(id)?.[1] ?? 0))) + 1;
+}
+
+/** Where the units of a kind of test begin: a hanging scale in kg, a torque driver in N·m. */
+const usualUnit = (kind: TestRecord['kind']): TestRecord['unit'] =>
+  kind === 'pull-out' || kind === 'proof-pull' ? 'kgf' : 'N·m';
+
+/** A first test: the joint's own set-up and the insert on the sheet. */
+function firstTest(document: JointDocument, insert: string): Omit<TestRecord, 'id' | 'date'> {
+  const { joint } = document;
+  const { host } = joint;
+  return {
+    insert,
+    ...(joint.printer === undefined ? {} : { printer: joint.printer }),
+    material: host.material,
+    axis: host.axis,
+    ...(host.wall.kind === 'lines' ? { wallLines: host.wall.count } : {}),
+    infill_percent: host.infill.density_percent,
+    setting: joint.setting,
+    kind: 'pull-out',
+    value: 0,
+    unit: 'kgf',
+    leverRatio: 1,
+    resolution: 0.1,
+    greatest: 50,
+    result: 'insert-out-with-plastic',
+    note: '',
+  };
+}
+
+/** Tests with one more: set up like the last one, its reading, bore, photo and note still to come. */
+export function withNextTest(
+  document: JointDocument,
+  { insert, date }: { readonly insert: string; readonly date: string },
+): { readonly id: string; readonly edit: Edit } {
+  const { tests } = document;
+  const id = `test-${nextNumber(tests)}`;
+  const last = tests.at(-1);
+  const setUp = last ? blank(last) : firstTest(document, insert);
+  return { id, edit: { path: 'tests', value: [...tests, { ...setUp, id, date }] } };
+}
+
+function blank(last: TestRecord): Omit<TestRecord, 'id' | 'date'> {
+  const { id: _id, date: _date, photo: _photo, bore_mm: _bore, ...kept } = last;
+  return { ...kept, value: 0, note: '' };
+}
+
+export const withoutTest = ({ tests }: JointDocument, id: string): Edit => ({
+  path: 'tests',
+  value: tests.filter((test) => test.id !== id),
+});
+
+/** What has to change along with the kind of a test: a unit and a result that it can have. */
+export function alongKind(test: TestRecord, index: number, kind: TestRecord['kind']): readonly Edit[] {
+  const unit = usualUnit(kind);
+  const isSameQuantity = usualUnit(test.kind) === unit;
+  const [usual] = RESULTS_OF_KIND[kind];
+  return [
+    ...(isSameQuantity
+      ? []
+      : [
+          { path: `tests.${index}.unit`, value: unit },
+          // A scale's resolution and end say nothing of a torque driver.
+          { path: `tests.${index}.resolution`, value: undefined },
+          { path: `tests.${index}.greatest`, value: undefined },
+        ]),
+    ...(RESULTS_OF_KIND[kind].includes(test.result) ? [] : [{ path: `tests.${index}.result`, value: usual }]),
+  ];
+}

@@ -1,0 +1,71 @@
+import { useState } from 'react';
+import { capitalised, countWord } from '../../../wording/amount.ts';
+import { insertName } from '../../joint/drawer/insert-name.ts';
+import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { QuestionSection } from '../question-section.tsx';
+import { nextNumber, withNextTest } from './test-edits.ts';
+import styles from './test-log.module.css';
+import { TestRow } from './test-row.tsx';
+
+/** The day on this device's calendar, as a document writes it. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** Tests at the bench: entered one after the other, kept with the joint. */
+export default function TestLog() {
+  const { sheet, document, edit } = useSheet();
+  const { shown, drawer } = useFindings();
+  const [open, setOpen] = useState<string | null>(null);
+  const { tests } = document;
+  const inserts = drawer.map((insert) => ({ value: insert.id, label: insertName(insert) }));
+  const add = () => {
+    const insert = shown?.insert.id ?? document.drawer[0]?.id ?? '';
+    const { id, edit: added } = withNextTest(document, { insert, date: today() });
+    edit('tests', added);
+    setOpen(id);
+  };
+  return (
+    <QuestionSection
+      id="log"
+      question="Tests at the bench"
+      aside={
+        <>
+          {tests.length === 0
+            ? 'None yet. Pull one coupon of each size that you have: even one moves the numbers.'
+            : `${tests.length === 1 ? 'One test' : `${capitalised(countWord(tests.length))} tests`} kept with this joint.`}{' '}
+          Shield the coupon, wear eye protection and stand out of the line of the pull. Your workshop’s own
+          rules come first.
+        </>
+      }
+    >
+      {tests.length === 0 ? null : (
+        <ol className={styles.tests} key={sheet.epoch}>
+          {tests.map((test, index) => (
+            <TestRow
+              key={test.id}
+              index={index}
+              test={test}
+              document={document}
+              inserts={inserts}
+              isOpen={open === test.id}
+              onOpen={(isOpen) => setOpen(isOpen ? test.id : null)}
+            />
+          ))}
+        </ol>
+      )}
+      <p className={styles.add}>
+        <button type="button" className="press" onClick={add}>
+          Enter test {nextNumber(tests)}
+        </button>{' '}
+        <span className="line">
+          {tests.length === 0
+            ? 'begins with the set-up of this joint'
+            : 'begins with the set-up of the last one'}
+        </span>
+      </p>
+    </QuestionSection>
+  );
+}

@@ -1,0 +1,81 @@
+import { useEffect, useRef } from 'react';
+import type { JointDocument, TestRecord } from '../../../storage/document.ts';
+import { decimalText, NO_BREAK_SPACE } from '../../../wording/amount.ts';
+import { TEST_KIND_NAMES, TEST_RESULT_NAMES } from '../../../wording/bench-tests.ts';
+import type { Choice } from '../../fields/field-props.ts';
+import { useSheetActions } from '../../state/sheet-context.ts';
+import { withoutTest } from './test-edits.ts';
+import { TestFields } from './test-fields.tsx';
+import styles from './test-log.module.css';
+
+interface TestRowProps {
+  readonly index: number;
+  readonly test: TestRecord;
+  readonly document: JointDocument;
+  readonly inserts: readonly Choice<string>[];
+  readonly isOpen: boolean;
+  readonly onOpen: (open: boolean) => void;
+  /** Why the test says nothing in the answers; absent: it speaks. */
+  readonly leftOut?: string | undefined;
+}
+
+/** "test 7": how a coupon and its test are called. */
+export const nameOfTest = ({ id }: Pick<TestRecord, 'id'>): string => id.replace('-', ' ');
+
+const readingText = ({ value, unit }: TestRecord): string =>
+  value === 0
+    ? 'no reading yet'
+    : `${decimalText(value, Number.isInteger(value) ? 0 : 2)}${NO_BREAK_SPACE}${unit}`;
+
+/** One test: what was found, and the fields to put it right. */
+export function TestRow({ index, test, document, inserts, isOpen, onOpen, leftOut }: TestRowProps) {
+  const { edit } = useSheetActions();
+  const fields = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isOpen) fields.current?.querySelector<HTMLElement>('input[inputmode="decimal"]')?.focus();
+  }, [isOpen]);
+  const name = nameOfTest(test);
+  const insert = inserts.find(({ value }) => value === test.insert)?.label ?? `“${test.insert}”`;
+  return (
+    <li className={styles.test} data-left-out={leftOut === undefined ? undefined : ''}>
+      <div className={styles.head}>
+        <span className={styles.name}>
+          {name} <span className={styles.quiet}>{insert}</span>
+        </span>
+        <span className={styles.reading}>
+          <b>{readingText(test)}</b> {TEST_KIND_NAMES[test.kind].toLowerCase()},{' '}
+          {TEST_RESULT_NAMES[test.result]}
+        </span>
+        <span className={styles.presses}>
+          <button
+            type="button"
+            className="go"
+            aria-expanded={isOpen}
+            aria-label={`${isOpen ? 'Close' : 'Edit'} ${name}`}
+            onClick={() => onOpen(!isOpen)}
+          >
+            {isOpen ? 'Close' : 'Edit'}
+          </button>
+          <button
+            type="button"
+            className="press"
+            aria-label={`Take out ${name}`}
+            onClick={() => edit('tests', withoutTest(document, test.id))}
+          >
+            Take out
+          </button>
+        </span>
+      </div>
+      {leftOut === undefined ? null : (
+        <p className={styles.leftOut}>
+          <b>Left out.</b> {leftOut}
+        </p>
+      )}
+      {isOpen ? (
+        <div ref={fields}>
+          <TestFields index={index} test={test} document={document} inserts={inserts} />
+        </div>
+      ) : null}
+    </li>
+  );
+}

@@ -1,0 +1,108 @@
+// @vitest-environment jsdom
+import { render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, test } from 'vitest';
+import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { nextNumber, withNextTest, withoutTest } from '../../../src/app/questions/test-log/test-edits.ts';
+import TestLog from '../../../src/app/questions/test-log/test-log.tsx';
+import { useSheet } from '../../../src/app/state/sheet-context.ts';
+import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
+import type { JointDocument, TestRecord } from '../../../src/storage/document.ts';
+import { expectRelative } from '../../support/published.ts';
+
+let seen: JointDocument = SENSOR_LID;
+function Watch() {
+  seen = useSheet().document;
+  return null;
+}
+const shown = (document: JointDocument = SENSOR_LID) => {
+  render(
+    <SheetProvider first={document}>
+      <TestLog />
+      <Watch />
+    </SheetProvider>,
+  );
+  return userEvent.setup();
+};
+const theTest = (index: number): TestRecord => {
+  const found = seen.tests[index];
+  if (found === undefined) throw new Error(`there is no test ${index}`);
+  return found;
+};
+async function typed(user: ReturnType<typeof userEvent.setup>, label: string | RegExp, text: string) {
+  const field = screen.getByLabelText(label);
+  await user.clear(field);
+  await user.type(field, `${text}{Enter}`);
+}
+
+describe('TestLog', () => {
+  test('begins a test with the joint’s own set-up, in kg, and the reading under the hand', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    expect(theTest(0)).toMatchObject({
+      id: 'test-1',
+      material: 'petg',
+      setting: 'heat-set',
+      unit: 'kgf',
+      wallLines: 5,
+      infill_percent: 20,
+    });
+    expect(screen.getByLabelText(/^Reading/)).toHaveFocus();
+    await typed(user, /^Reading/, '41,5');
+    expect(theTest(0).value).toBe(41.5);
+    expect(screen.getByText('41.50 kgf')).toBeInTheDocument();
+  });
+  test('begins the next with the set-up of the last, without its reading and note', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    await typed(user, /^Reading/, '38');
+    await user.selectOptions(screen.getByLabelText('How it ended'), 'boss split');
+    await typed(user, 'Note', 'cracked along a layer');
+    await user.click(screen.getByRole('button', { name: 'Enter test 2' }));
+    expect(theTest(0)).toMatchObject({ value: 38, result: 'boss-split', note: 'cracked along a layer' });
+    expect(theTest(1)).toMatchObject({ id: 'test-2', value: 0, result: 'boss-split', note: '' });
+  });
+  test('takes a reading in another unit of force, and refuses a torque with its reason', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    await typed(user, /^Reading/, '392.266 N');
+    expectRelative(theTest(0).value, 40);
+    await typed(user, /^Reading/, '1.2 N·m');
+    expect(screen.getByRole('alert')).toHaveTextContent(/Not taken/);
+    expectRelative(theTest(0).value, 40);
+  });
+  test('gives a torque test a unit and an end of its own', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    await user.selectOptions(screen.getByLabelText('Test'), 'Turned by torque');
+    expect(theTest(0)).toMatchObject({ kind: 'torque-out', unit: 'N·m', result: 'insert-turned' });
+    expect(theTest(0)).not.toHaveProperty('greatest');
+    const ends = within(screen.getByLabelText('How it ended')).getAllByRole('option');
+    expect(ends.map(({ textContent }) => textContent)).not.toContain('insert out, clean');
+  });
+  test('takes a test out, and gives its number to nobody while a higher one is there', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    await user.click(screen.getByRole('button', { name: 'Enter test 2' }));
+    await user.click(screen.getByRole('button', { name: 'Take out test 1' }));
+    expect(seen.tests.map(({ id }) => id)).toEqual(['test-2']);
+    expect(screen.getByRole('button', { name: 'Enter test 3' })).toBeInTheDocument();
+  });
+});
+
+describe('the edits of the log', () => {
+  const later = { ...SENSOR_LID, tests: [] };
+  test('count on from the highest number', () => {
+    const first = withNextTest(later, { insert: 'tall-five', date: '2026-03-09' });
+    expect(first.id).toBe('test-1');
+    expect(nextNumber(first.edit.value as TestRecord[])).toBe(2);
+  });
+  test('leave the other tests as they were', () => {
+    const one = withNextTest(later, { insert: 'tall-five', date: '2026-03-09' }).edit.value as TestRecord[];
+    const two = withNextTest({ ...later, tests: one }, { insert: 'slim-long', date: '2026-03-10' }).edit
+      .value as TestRecord[];
+    expect(two).toHaveLength(2);
+    expect(two[1]).toMatchObject({ insert: 'tall-five', date: '2026-03-10' });
+    expect(withoutTest({ ...later, tests: two }, 'test-2').value).toEqual(one);
+  });
+});
