@@ -1,3 +1,4 @@
+import type { ExistingHole } from '../core/holes/existing-hole.ts';
 import type { JointAssessment, TorqueWindow } from '../core/joint/assessment.ts';
 import type { SeatKind } from '../core/pull-out/limit.ts';
 import {
@@ -64,9 +65,18 @@ export function remarkOfCandidate(assessment: JointAssessment, best: JointAssess
   return limit;
 }
 
-/** Why the hole is drawn as it is. */
+/** What a given hole is called where a hole to draw would stand. */
+export const nameOfGivenHole = ({ known }: ExistingHole): string =>
+  known === 'as-drawn' ? 'Hole as it was drawn' : 'Hole as measured';
+
+/** Why the hole is drawn as it is, or that it is given. */
 export function reasonForHole(assessment: JointAssessment): string {
-  const { drawn, boreAsPrinted, printError } = assessment.hole;
+  const { drawn, boreAsPrinted, printError, existing } = assessment.hole;
+  if (existing) {
+    return existing.known === 'as-measured'
+      ? 'The hole is there, as you measured it; it is given, not proposed.'
+      : `The hole is there; drawn so, it comes out at about ${lengthText(boreAsPrinted.value)}.`;
+  }
   const pilot = `Your pilot is ${lengthText(assessment.dimensions.pilotDiameter.estimate.value)}`;
   if (!drawn.entries.some((entry) => entry.symbol === printError.symbol)) {
     return `${pilot}, and the slicer corrects the hole, so it is drawn as it is to be printed, ${lengthText(boreAsPrinted.value)}.`;

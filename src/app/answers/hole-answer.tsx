@@ -10,21 +10,22 @@ import { bellPath, linearScale, placeLabels } from './scale.ts';
 /** How much of the line lies outside of what fits, on either side, over what fits. */
 const ROOM = 0.75;
 
-/** What hole: the diameter to draw, its depth, and the chance that the printed bore fits. */
+/** What hole: the diameter to draw or the one that is given, its depth, and the chance that the printed bore fits. */
 export function HoleAnswer({ assessment }: { readonly assessment: JointAssessment }) {
-  const { drawn, boreAsPrinted, printError, depth, window } = assessment.hole;
+  const { existing, drawn, boreAsPrinted, printError, depth, window } = assessment.hole;
+  const isDeep = !existing || existing.depth !== undefined;
   return (
     <>
       <div className={styles.big}>
         <ComputedAnswer
-          derived={[boreAsPrinted, printError, drawn]}
+          derived={existing ? boreAsPrinted : [boreAsPrinted, printError, drawn]}
           text={
             <>
               <span className={styles.prefix}>⌀</span>
               {diameterNumber(drawn.value)}
             </>
           }
-          label={`Hole to draw, diameter ${lengthText(drawn.value)}`}
+          label={`Hole ${existing ? 'that is there' : 'to draw'}, diameter ${lengthText(drawn.value)}`}
           look="plain"
         />
         <small>mm</small>
@@ -32,15 +33,15 @@ export function HoleAnswer({ assessment }: { readonly assessment: JointAssessmen
           <ComputedAnswer
             derived={depth}
             text={lengthNumber(depth.value)}
-            label={`Depth to draw, ${lengthText(depth.value)}`}
+            label={`Depth ${isDeep ? (existing ? 'of it' : 'to draw') : 'needed'}, ${lengthText(depth.value)}`}
             look="plain"
           />{' '}
-          deep
+          {isDeep ? 'deep' : 'needed'}
         </small>
       </div>
       <FitRuler assessment={assessment} />
       <Margin>
-        <b>{chanceText(window.chance.value)}</b> printed bores will fit
+        <b>{chanceText(window.chance.value)}</b> {existing ? 'that it fits' : 'printed bores will fit'}
       </Margin>
       <Why>{reasonForHole(assessment)}</Why>
     </>

@@ -17,7 +17,10 @@ export function TitleBlock({ name, scenario, documentVersion, insert, assessment
   const { torque, hole } = assessment;
   const rows = [
     ['insert', nameOfInsert(insert.thread.designation, assessment.dimensions)],
-    ['hole to draw', `⌀ ${diameterNumber(hole.drawn.value)} × ${lengthNumber(hole.depth.value)}`],
+    [
+      hole.existing ? 'hole that is there' : 'hole to draw',
+      `⌀ ${diameterNumber(hole.drawn.value)} × ${lengthNumber(hole.depth.value)}`,
+    ],
     ['dial', torque.kind === 'window' ? torqueText(torque.dial.value) : 'no torque fits'],
     ['joint document', `version ${documentVersion}`],
     ['date', ''],

@@ -51,11 +51,15 @@ export function sectionControls(
     'screw-choice': <ScrewLengthChoice place={PLACE} layout="bare" />,
     well: follows(hole.well, 'Well below the insert', lengthNumber(hole.well.value)),
     floor: follows(hole.floor, 'Floor under the hole', lengthNumber(hole.floor.value)),
-    'hole-depth': follows(hole.depth, 'Depth to draw', lengthNumber(hole.depth.value)),
+    'hole-depth': follows(
+      hole.depth,
+      hole.existing ? 'Depth of the hole' : 'Depth to draw',
+      lengthNumber(hole.depth.value),
+    ),
     'bore-printed': follows(hole.boreAsPrinted, 'Bore as printed', diameterNumber(hole.boreAsPrinted.value)),
     'bore-drawn': follows(
       hole.drawn,
-      'Hole to draw',
+      hole.existing ? 'Hole that is there' : 'Hole to draw',
       diameterNumber(hole.drawn.value),
       hole.boreAsPrinted,
       hole.printError,

@@ -9,6 +9,7 @@ import {
   lengthText,
   percentText,
 } from '../../../wording/amount.ts';
+import { nameOfGivenHole } from '../../../wording/reasons.ts';
 import { meaningOf } from '../../../wording/symbols.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DrawingRow } from './drawing-row.tsx';
@@ -30,14 +31,19 @@ export function DrawingTable({
   readonly assessment: JointAssessment;
 }) {
   const { hole } = assessment;
+  const { existing } = hole;
   const { smallest, largest, chance } = hole.window;
   const { wall } = joint.host;
   const farSide = joint.insertSide === 'far-side';
   return (
     <table className={styles['drawing']}>
-      <caption>For the drawing</caption>
+      <caption>{existing ? 'The hole as it is given' : 'For the drawing'}</caption>
       <tbody>
-        <DrawingRow id="drawn" name="Hole to draw" remark={`rounded to ${lengthText(joint.holes.step)}`}>
+        <DrawingRow
+          id="drawn"
+          name={existing ? nameOfGivenHole(existing) : 'Hole to draw'}
+          remark={existing ? 'given, not proposed' : `rounded to ${lengthText(joint.holes.step)}`}
+        >
           <b>
             <Value of={hole.drawn} text={diameter(hole.drawn)} />
           </b>
@@ -57,9 +63,11 @@ export function DrawingTable({
         </DrawingRow>
         <DrawingRow
           id="depth"
-          name="Depth"
+          name={existing && existing.depth === undefined ? 'Depth needed' : 'Depth'}
           remark={
-            farSide ? (
+            existing?.depth !== undefined ? (
+              'given, not proposed'
+            ) : farSide ? (
               'the insert alone: the screw comes through from the other side'
             ) : (
               <>insert, melt and the screw’s tip, in whole layers of {lengthText(joint.host.layerHeight)}</>

@@ -18,8 +18,7 @@ export function sensitivityOf({ dimensions, hole }: JointAssessment): readonly S
   const { expected, standardDeviation } = hole.window;
   return CHANGES.map((change) => ({
     change,
-    chance: fitWindow(dimensions, hole.intended, { expected: expected + change, standardDeviation })
-      .chance,
+    chance: fitWindow(dimensions, hole.intended, { expected: expected + change, standardDeviation }).chance,
     biteFactor: biteFactor(dimensions, hole.intended, expected + change),
   }));
 }

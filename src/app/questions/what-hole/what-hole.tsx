@@ -1,7 +1,7 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
 import { diameterNumber, lengthNumber } from '../../../wording/amount.ts';
-import { reasonForHole } from '../../../wording/reasons.ts';
+import { nameOfGivenHole, reasonForHole } from '../../../wording/reasons.ts';
 import { Derivation } from '../../derivation/derivation.tsx';
 import { QuestionSection } from '../question-section.tsx';
 import { DrawingTable } from './drawing-table.tsx';
@@ -14,9 +14,19 @@ export interface WhatHoleProps {
 
 /** The hole: why it is drawn as it is, open from the start; then all that the drawing needs. */
 export function WhatHole({ joint, assessment }: WhatHoleProps) {
-  const { boreAsPrinted, printError, drawn, depth, chamfer, bossDiameter } = assessment.hole;
+  const { existing, boreAsPrinted, printError, drawn, depth, chamfer, bossDiameter } = assessment.hole;
   const inSlicer = joint.holes.compensation === 'in-slicer';
-  const aside = `Draw ⌀ ${diameterNumber(drawn.value)}, ${lengthNumber(depth.value)} deep, mouth ${lengthNumber(chamfer.value)} × 45°, boss at least ${lengthNumber(bossDiameter.value)}. ${reasonForHole(assessment)}`;
+  const proposal = `Draw ⌀ ${diameterNumber(drawn.value)}, ${lengthNumber(depth.value)} deep, mouth ${lengthNumber(chamfer.value)} × 45°, boss at least ${lengthNumber(bossDiameter.value)}. `;
+  const aside = `${existing ? '' : proposal}${reasonForHole(assessment)}`;
+  if (existing) {
+    return (
+      <QuestionSection id="hole" question="What hole?" aside={aside}>
+        <Derivation label={nameOfGivenHole(existing)} steps={[drawn, boreAsPrinted]} />
+        <DrawingTable joint={joint} assessment={assessment} />
+        <SensitivityTable assessment={assessment} />
+      </QuestionSection>
+    );
+  }
   return (
     <QuestionSection id="hole" question="What hole?" aside={aside}>
       <Derivation

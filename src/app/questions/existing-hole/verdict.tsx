@@ -1,0 +1,116 @@
+import type { ReactNode } from 'react';
+import type { ExistingFinding } from '../../../core/joint/existing-finding.ts';
+import type { Derived } from '../../../core/sources/derived.ts';
+import { capitalised, chanceText, derivedText, forceText, percentText } from '../../../wording/amount.ts';
+import {
+  sentenceOfBore,
+  sentenceOfDepth,
+  sentenceOfVerdict,
+  VERDICT_NAMES,
+} from '../../../wording/existing-hole.ts';
+import { meaningOf } from '../../../wording/symbols.ts';
+import { ComputedValue } from '../../derivation/computed-value.tsx';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { BoreRuler } from './bore-ruler.tsx';
+import styles from './existing-hole.module.css';
+
+/** What the hole is to the insert: in a word, in sentences, on a ruler, in numbers. */
+export function Verdict({ finding }: { readonly finding: ExistingFinding }) {
+  return (
+    <div className={styles['verdict']}>
+      <p className={styles['word']}>{VERDICT_NAMES[finding.verdict]}</p>
+      <p className={styles['why']}>
+        {sentenceOfBore(finding)} {sentenceOfVerdict(finding)}
+      </p>
+      <BoreRuler finding={finding} />
+      <Numbers finding={finding} />
+    </div>
+  );
+}
+
+function Value({ of, text = derivedText(of) }: { readonly of: Derived; readonly text?: string }) {
+  return <ComputedValue derived={of} text={text} label={`${capitalised(meaningOf(of))}, ${text}`} />;
+}
+
+interface RowProps {
+  readonly id: string;
+  readonly name: string;
+  readonly value: ReactNode;
+  readonly remark: ReactNode;
+}
+
+function Row({ id, name, value, remark }: RowProps) {
+  const slot = `existing-${id}`;
+  return (
+    <DerivationRow slot={slot}>
+      <tr className={styles['row']}>
+        <th scope="row">{name}</th>
+        <td className={styles['value']}>{value}</td>
+        <td className={styles['remark']}>{remark}</td>
+      </tr>
+      <DerivationSlot name={slot} columns={3} />
+    </DerivationRow>
+  );
+}
+
+function Numbers({ finding }: { readonly finding: ExistingFinding }) {
+  const { bore, bite, biteFactor, chance, meltVolume, meltHeight, meltVolumeWanted, given, holds } = finding;
+  return (
+    <table className={styles['numbers']}>
+      <caption>This insert in this hole</caption>
+      <tbody>
+        <Row
+          id="bore"
+          name="Bore"
+          value={<Value of={bore} />}
+          remark={
+            <>
+              <Value of={chance} text={chanceText(chance.value)} /> that it fits, as well as it is known
+            </>
+          }
+        />
+        <Row
+          id="bite"
+          name="Bite of the knurl"
+          value={<Value of={bite} />}
+          remark={
+            <>
+              a side; it keeps <Value of={biteFactor} text={percentText(biteFactor.value)} /> of its full hold
+            </>
+          }
+        />
+        <Row
+          id="melt"
+          name="Melt"
+          value={<Value of={meltVolume} />}
+          remark={
+            <>
+              in place of <Value of={meltVolumeWanted} />; it fills <Value of={meltHeight} /> of the bore
+              {given ? (
+                <>
+                  , where <Value of={given.well} /> is left under the insert
+                </>
+              ) : null}
+            </>
+          }
+        />
+        <Row
+          id="depth"
+          name="Depth needed"
+          value={<Value of={finding.depthNeeded} />}
+          remark={sentenceOfDepth(finding)}
+        />
+        <Row
+          id="holds"
+          name="Holds"
+          value={
+            <b>
+              <Value of={holds} text={forceText(holds.value)} />
+            </b>
+          }
+          remark="with that bite: 19 of 20 such joints do"
+        />
+      </tbody>
+    </table>
+  );
+}
