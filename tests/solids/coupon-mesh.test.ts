@@ -23,7 +23,7 @@ describe.each(set)('the mesh of $name', ({ coupon, mesh }) => {
   test('does not cut through itself', () => {
     expect(crossingsIn(mesh)).toBe(0);
   });
-  test('looks outward and holds the volume of the formula, its circles as polygons (exact) ', () => {
+  test('looks outward and holds the volume of the formula, its circles as polygons', () => {
     const part = (symbol: string) =>
       coupon.volume.entries.find((entry) => entry.symbol === symbol)?.value ?? 0;
     const straight = part('block') + part('flange') + part('numbers');

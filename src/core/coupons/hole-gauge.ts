@@ -4,6 +4,7 @@ import {
   type Bed,
   type CouponHole,
   type CouponHost,
+  type CouponRefusal,
   couponVolume,
   fitsOn,
   floorIn,
@@ -72,17 +73,58 @@ const diametersOf = ({ hole, count, step }: GaugeWish): readonly number[] =>
     withoutDust(hole.drawn.value + (place - Math.floor((count - 1) / 2)) * step),
   );
 
-/** How many bores of one pitch and edge fit in a length. */
-const mostIn = (length: number, row: { readonly pitch: number; readonly edge: number }): number =>
-  Math.max(0, Math.floor((length - 2 * row.edge) / row.pitch + 1));
+/** Where bores and numbers stand on the face, and its sides, mm. */
+function rowOf(wish: GaugeWish, diameters: readonly number[]) {
+  const { count, hole } = wish;
+  const largest = Math.max(...diameters);
+  const mouth = largest + 2 * hole.chamfer.value;
+  const surround = surroundOf(wish);
+  const label = labelWidth(count);
+  const edge = Math.max(largest / 2 + surround, label / 2 + LABEL_CLEARANCE);
+  const pitch = Math.max(largest + surround, mouth + LABEL_CLEARANCE, label + 2 * LABEL_CLEARANCE);
+  const middle = largest / 2 + surround;
+  const baseline = middle + mouth / 2 + LABEL_CLEARANCE;
+  return {
+    surround,
+    edge,
+    pitch,
+    middle,
+    baseline,
+    length: 2 * edge + (count - 1) * pitch,
+    width: Math.max(2 * middle, baseline + LABEL_HEIGHT + LABEL_CLEARANCE),
+  };
+}
+
+type Row = ReturnType<typeof rowOf>;
+
+function holeFault({ host, hole }: GaugeWish, smallest: number): CouponRefusal | undefined {
+  const [chamfer, depth] = [hole.chamfer.value, hole.depth.value];
+  const { bossDiameter } = host;
+  if (smallest < LEAST_BORE) return { code: 'bore-too-small', bore: smallest, least: LEAST_BORE };
+  if (chamfer >= depth) return { code: 'chamfer-deeper-than-hole', chamfer, depth };
+  if (bossDiameter !== undefined && bossDiameter <= mouthOf(hole)) {
+    return { code: 'boss-without-wall', mouth: mouthOf(hole), bossDiameter };
+  }
+  return undefined;
+}
+
+/** Why a row does not stand on a bed, and how many of its bores would; undefined where it does. */
+function bedFault({ bed, count }: GaugeWish, size: OnBed, { edge, pitch }: Row): CouponRefusal | undefined {
+  if (fitsOn(bed, size)) return undefined;
+  const most = Math.max(0, Math.floor((bed.x - 2 * edge) / pitch + 1));
+  return most > 0 && fitsOn(bed, { ...size, x: 0 })
+    ? { code: 'too-many-bores', count, most, bed }
+    : { code: 'larger-than-bed', size, bed };
+}
 
 /**
  * A row of bores round the drawn diameter of the joint, each with its number, in a block as deep as the hole needs.
  *
  *     D_i = D_CAD + (i − ⌊(n + 1)/2⌋) · step
- *     e = 2 · t + 2 mm, or (D_b − D_CAD)/2 in a boss        plastic from a bore to the edge and to its neighbour
+ *     e = 2 · t + 2 mm, or (Db − D_CAD)/2 in a boss        plastic from a bore to the edge and to its neighbour
  *
- * Blind, so that no mouth lies on the bed. Walls come out as in the joint where the slicer's settings are the same.
+ * Blind, so that no mouth lies on the bed. Walls come out as in the joint where the slicer's settings are the same; of a
+ * boss the row has the wall, not the round outside.
  *
  * @param wish - host, hole [mm], number of bores n [-] ≥ 1, step [mm] > 0, bed [mm]
  * @returns dimensions [mm] and volume [mm³], or why it cannot be made: a bore below 1 mm, a chamfer deeper than the
@@ -91,55 +133,32 @@ const mostIn = (length: number, row: { readonly pitch: number; readonly edge: nu
  * @source trade-practice floor of 2 mm
  */
 export function holeGauge(wish: GaugeWish): HoleGauge | Refused {
-  const { host, hole, bed, count } = wish;
+  const { host, hole } = wish;
   const diameters = diametersOf(wish);
-  const smallest = Math.min(...diameters);
-  const largest = Math.max(...diameters);
-  const chamfer = hole.chamfer.value;
-  const mouth = largest + 2 * chamfer;
-  const surround = surroundOf(wish);
-  if (smallest < LEAST_BORE) return refused({ code: 'bore-too-small', bore: smallest, least: LEAST_BORE });
-  if (chamfer >= hole.depth.value) {
-    return refused({ code: 'chamfer-deeper-than-hole', chamfer, depth: hole.depth.value });
-  }
-  if (surround <= chamfer) {
-    return refused({ code: 'boss-without-wall', mouth: mouthOf(hole), bossDiameter: host.bossDiameter ?? 0 });
-  }
-  const label = labelWidth(count);
-  const edge = Math.max(largest / 2 + surround, label / 2 + LABEL_CLEARANCE);
-  const pitch = Math.max(largest + surround, mouth + LABEL_CLEARANCE, label + 2 * LABEL_CLEARANCE);
-  const middle = largest / 2 + surround;
-  const baseline = middle + mouth / 2 + LABEL_CLEARANCE;
-  const length = 2 * edge + (count - 1) * pitch;
-  const width = Math.max(2 * middle, baseline + LABEL_HEIGHT + LABEL_CLEARANCE);
+  const fault = holeFault(wish, Math.min(...diameters));
+  if (fault) return refused(fault);
+  const row = rowOf(wish, diameters);
+  const { surround, pitch, length, width } = row;
   const floor = floorIn(host);
   const raised = raisedBy(host);
   const thickness = floor + hole.depth.value;
   const size = onBed({ length, width, height: thickness + raised }, host.axis);
-  if (!fitsOn(bed, size)) {
-    const most = mostIn(bed.x, { pitch, edge });
-    return most < count && fitsOn(bed, { ...size, x: 0 })
-      ? refused({ code: 'too-many-bores', count, most, bed })
-      : refused({ code: 'larger-than-bed', size, bed });
-  }
-  const across = (place: number) => edge + place * pitch;
-  const bores = diameters.map((drawn, place) => ({
-    number: place + 1,
-    drawn,
-    at: [across(place), middle] as const,
-  }));
-  const labels = bores.map(({ number }, place) => ({
-    number,
-    at: [across(place), baseline] as const,
-    raised,
-  }));
+  const tooLarge = bedFault(wish, size, row);
+  if (tooLarge) return refused(tooLarge);
+  const across = (place: number) => row.edge + place * pitch;
+  const bores = diameters.map(
+    (drawn, place): GaugeBore => ({ number: place + 1, drawn, at: [across(place), row.middle] }),
+  );
+  const labels = bores.map(
+    ({ number }, place): Label => ({ number, at: [across(place), row.baseline], raised }),
+  );
   return {
     kind: 'hole-gauge',
     axis: host.axis,
     bores,
     labels,
     depth: hole.depth.value,
-    chamfer,
+    chamfer: hole.chamfer.value,
     floor,
     pitch,
     surround,

@@ -79,7 +79,7 @@ const SHAPES: readonly Shape[] = [
   { island: turnedRound(SIX), openings: [turnedRound(box(1, 1, 3, 2.5))] },
 ];
 
-const digitsOf = (number: number): readonly number[] => [...String(number)].map(Number);
+const digitsOf = (number: number): readonly number[] => String(number).split('').map(Number);
 
 /**
  * Width of a number as it stands on a coupon, as a plain number.

@@ -1,12 +1,10 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { InsertAxis } from '../host/host.ts';
+import type { Derived } from '../sources/derived.ts';
 import {
-  type CouponHost,
   type CouponNotice,
   couponVolume,
   fitsOn,
-  floorIn,
   holeVolume,
-  mouthOf,
   noticesFor,
   type OnBed,
   onBed,
@@ -14,24 +12,21 @@ import {
   refused,
   volumeEntries,
 } from './coupon.ts';
+import { boreIn, bossIn, type CouponWish, flangeThickness, holeFault } from './held-insert.ts';
 import { LABEL_CLEARANCE, LABEL_HEIGHT, type Label, labelVolume, labelWidth, raisedBy } from './label.ts';
-import { type CouponWish, flangeThickness, holeFault, ringInnerDiameter } from './pull-coupon.ts';
+import { ringInnerDiameter } from './pulling-ring.ts';
+import { leastWasherOver, rimInnerDiameter } from './rim.ts';
 
-/** Room between knurl and rim, each side, mm: the bulge of melt stays under the washer. */
-const RIM_CLEARANCE = 0.5;
 /** Width of the rim in a larger part, mm: it bears the clamp force without yielding first. */
 const RIM_WIDTH = 3;
 /** Two lines of a nozzle of 0.4 mm, mm. */
 const LEAST_RIM = 0.8;
 /** Gap under the washer where the joint has none, mm: as much as an insert may rise before it turns loose. */
 const LEAST_GAP = 1;
-/** How far the washer lies on the rim, each side, mm. */
-const WASHER_OVERLAP = 0.5;
-
 /** Two inserts of one joint to tighten to the end. Lengths mm; the face lies across the bores. */
 export interface TorqueCoupon {
   readonly kind: 'torque-coupon';
-  readonly axis: CouponHost['axis'];
+  readonly axis: InsertAxis;
   /** Base that is held in a vise; without a boss the block that the inserts sit in. */
   readonly length: number;
   readonly width: number;
@@ -62,49 +57,6 @@ export interface TorqueWish extends CouponWish {
   readonly gap: number;
 }
 
-/**
- * Inner diameter of the rim that a washer bridges over the insert.
- *
- *     D_ri = max(Dk + 1 mm, dh, D_CAD + 2 · c + 0.5 mm)
- *
- * So nothing bears on the knurl, and the insert is free to be drawn up.
- *
- * @param wish - insert, hole, clearance hole dh [mm]
- * @returns D_ri [mm]
- * @source own-model room for the bulge of melt
- * @example Dk 5, dh 3.4, mouth 5.2 mm gives 6 mm
- */
-export function rimInnerDiameter(wish: Pick<TorqueWish, 'insert' | 'hole' | 'clearanceHole'>): Derived {
-  const { insert, hole, clearanceHole } = wish;
-  const { knurlDiameter } = insert;
-  return {
-    symbol: 'D_ri',
-    value: Math.max(knurlDiameter.value + 2 * RIM_CLEARANCE, clearanceHole, mouthOf(hole) + RIM_CLEARANCE),
-    unit: 'mm',
-    formula: 'max(D_k + 1 mm, d_h, D_CAD + 2 · c + 0.5 mm)',
-    entries: [
-      entryFrom(knurlDiameter),
-      entry('d_h', clearanceHole, 'mm'),
-      entryFrom(hole.drawn),
-      entryFrom(hole.chamfer),
-    ],
-    source: 'own-model',
-    standing: 'estimate',
-  };
-}
-
-function leastWasherOver(rimInner: Derived): Derived {
-  return {
-    symbol: 'D_wa',
-    value: rimInner.value + 2 * WASHER_OVERLAP,
-    unit: 'mm',
-    formula: 'D_ri + 1 mm',
-    entries: [entryFrom(rimInner)],
-    source: 'own-model',
-    standing: 'estimate',
-  };
-}
-
 /** Rim and room round each bore, mm. */
 interface Stations {
   readonly rimInner: Derived;
@@ -121,6 +73,32 @@ function stationsOf(wish: TorqueWish): Stations {
   return { rimInner, rimOuter, field };
 }
 
+/** The body of a torque coupon before its volume, mm. */
+function bodyOf(wish: TorqueWish, { rimOuter, field }: Stations) {
+  const { host, hole, insert, number } = wish;
+  const boss = bossIn(host, hole);
+  const base = flangeThickness(insert, host);
+  const baseThickness = boss ? base : base + hole.depth.value;
+  const rim = { outer: rimOuter, height: wish.gap > 0 ? wish.gap : LEAST_GAP };
+  const length = Math.max(2 * field, labelWidth(number) + 2 * LABEL_CLEARANCE);
+  const width = field + LABEL_HEIGHT + LABEL_CLEARANCE;
+  const label: Label = { number, at: [length / 2, field], raised: raisedBy(host) };
+  const height = baseThickness + Math.max(label.raised, (boss?.height ?? 0) + rim.height);
+  return {
+    length,
+    width,
+    baseThickness,
+    ...(boss ? { boss } : {}),
+    bore: boreIn(hole),
+    flatAt: [length / 2 - field / 2, field / 2] as const,
+    rimAt: [length / 2 + field / 2, field / 2] as const,
+    rim,
+    floor: boss ? boss.height - hole.depth.value : base,
+    label,
+    onBed: onBed({ length, width, height }, host.axis),
+  };
+}
+
 /**
  * A coupon with two inserts for tightening: one with a flat face, one under a raised rim.
  *
@@ -133,54 +111,32 @@ function stationsOf(wish: TorqueWish): Stations {
  * @source trade-practice floor of 2 mm
  */
 export function torqueCoupon(wish: TorqueWish): TorqueCoupon | Refused {
-  const { host, hole, insert, number, bed } = wish;
+  const { host, hole, bed } = wish;
   const fault = holeFault(wish);
   if (fault) return fault;
   const { bossDiameter } = host;
-  const { rimInner, rimOuter, field } = stationsOf(wish);
-  const rim = (rimOuter - rimInner.value) / 2;
-  if (bossDiameter !== undefined && rim < LEAST_RIM) {
-    return refused({ code: 'boss-without-rim', rim, least: LEAST_RIM, bossDiameter });
+  const stations = stationsOf(wish);
+  const { rimInner, rimOuter } = stations;
+  const rimWidth = (rimOuter - rimInner.value) / 2;
+  if (bossDiameter !== undefined && rimWidth < LEAST_RIM) {
+    return refused({ code: 'boss-without-rim', rim: rimWidth, least: LEAST_RIM, bossDiameter });
   }
-  const depth = hole.depth.value;
-  const base = flangeThickness(insert, host);
-  const boss =
-    bossDiameter === undefined ? undefined : { diameter: bossDiameter, height: floorIn(host) + depth };
-  const baseThickness = boss ? base : base + depth;
-  const rimHeight = wish.gap > 0 ? wish.gap : LEAST_GAP;
-  const length = Math.max(2 * field, labelWidth(number) + 2 * LABEL_CLEARANCE);
-  const width = field + LABEL_HEIGHT + LABEL_CLEARANCE;
-  const raised = raisedBy(host);
-  const label = { number, at: [length / 2, field] as const, raised };
-  const size = onBed(
-    { length, width, height: baseThickness + Math.max(raised, (boss?.height ?? 0) + rimHeight) },
-    host.axis,
-  );
-  if (!fitsOn(bed, size)) return refused({ code: 'larger-than-bed', size, bed });
-  const rimArea = (Math.PI / 4) * (rimOuter ** 2 - rimInner.value ** 2);
+  const body = bodyOf(wish, stations);
+  if (!fitsOn(bed, body.onBed)) return refused({ code: 'larger-than-bed', size: body.onBed, bed });
+  const { length, width, boss, rim, label } = body;
   const parts = {
-    flange: length * width * baseThickness,
+    flange: length * width * body.baseThickness,
     boss: boss ? 2 * (Math.PI / 4) * boss.diameter ** 2 * boss.height : 0,
-    rim: rimArea * rimHeight,
+    rim: (Math.PI / 4) * (rimOuter ** 2 - rimInner.value ** 2) * rim.height,
     bores: 2 * holeVolume(hole),
     numbers: labelVolume(label),
   };
   return {
     kind: 'torque-coupon',
     axis: host.axis,
-    length,
-    width,
-    baseThickness,
-    ...(boss ? { boss } : {}),
-    bore: { drawn: hole.drawn.value, depth, chamfer: hole.chamfer.value },
-    flatAt: [length / 2 - field / 2, field / 2],
-    rimAt: [length / 2 + field / 2, field / 2],
-    rim: { outer: rimOuter, height: rimHeight },
-    floor: boss ? boss.height - depth : base,
-    label,
+    ...body,
     rimInner,
     leastWasher: leastWasherOver(rimInner),
-    onBed: size,
     notices: noticesFor(host),
     volume: couponVolume(
       parts.flange + parts.boss + parts.rim - parts.bores + parts.numbers,

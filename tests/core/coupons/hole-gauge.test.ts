@@ -98,7 +98,7 @@ describe('every gauge that is made', () => {
           const [first, last] = [bores[0]?.at[0] ?? 0, bores.at(-1)?.at[0] ?? 0];
           expect(first - reach).toBeGreaterThan(0);
           expect(length - last - reach).toBeGreaterThan(0);
-          if (count > 1) expect(pitch).toBeGreaterThan(2 * reach + 1);
+          expect(pitch).toBeGreaterThan(2 * reach + 1);
           const [label] = labels;
           expect(label?.at[1]).toBeGreaterThan((bores[0]?.at[1] ?? 0) + reach + 1);
           expect(width).toBeGreaterThan((label?.at[1] ?? 0) + LABEL_HEIGHT + 1);

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { labelVolume } from '../../../src/core/coupons/label.ts';
-import { rimInnerDiameter, type TorqueWish, torqueCoupon } from '../../../src/core/coupons/torque-coupon.ts';
+import { type TorqueWish, torqueCoupon } from '../../../src/core/coupons/torque-coupon.ts';
 import {
   BOSS,
-  holeOf,
   LARGER_PART,
   lyingDown,
   made,
@@ -23,16 +22,6 @@ const WISH: TorqueWish = {
   gap: 1.3,
 };
 const couponOf = (changes: Partial<TorqueWish> = {}) => made(torqueCoupon({ ...WISH, ...changes }));
-
-describe('rimInnerDiameter', () => {
-  test.each([
-    ['the knurl and 1 mm', holeOf(4.6, 6, 0.3), 3.4, 6],
-    ['a clearance hole that is wider still', SMALL_HOLE, 7.3, 7.3],
-    ['a wide mouth and 0.5 mm', holeOf(4.8, 6, 0.7), 3.4, 6.7],
-  ])('clears %s', (_what, hole, clearanceHole, expected) => {
-    expectRelative(rimInnerDiameter({ ...WISH, hole, clearanceHole }).value, expected);
-  });
-});
 
 describe('the torque coupon', () => {
   test('has a rim above the knurl and a washer that bridges it', () => {
