@@ -17,7 +17,7 @@ const VERDICTS = {
   fits: ({ limits }) =>
     `The pilot of ${lengthText(limits.pilot.value)} drops in, and up to ${lengthText(limits.largest.value)} the knurl bites enough.`,
   loose: ({ biteFactor, limits }) =>
-    `Above ${lengthText(limits.largest.value)} the knurl bites too little: it keeps ${percentText(biteFactor.value)} of its hold, and a tenth of a millimetre decides whether it keeps any.`,
+    `Above ${lengthText(limits.largest.value)} the knurl bites too little: it keeps ${percentText(biteFactor.value)} of its hold.`,
   tight: ({ limits }) =>
     `The pilot of ${lengthText(limits.pilot.value)} does not drop in. A hot insert still melts its way; start it square and slowly.`,
   'too-small': ({ limits, meltVolume, meltVolumeWanted }) =>

@@ -41,7 +41,8 @@ export function HoleAnswer({ assessment }: { readonly assessment: JointAssessmen
       </div>
       <FitRuler assessment={assessment} />
       <Margin>
-        <b>{chanceText(window.chance.value)}</b> {existing ? 'that it fits' : 'printed bores will fit'}
+        <b>{chanceText(window.chance.value)}</b>{' '}
+        {existing ? 'is the chance that it fits' : 'printed bores will fit'}
       </Margin>
       <Why>{reasonForHole(assessment)}</Why>
     </>

@@ -17,7 +17,7 @@ export function describeSection(input: SectionInput): string {
     `goes through ${number('clamped-thickness')} mm of ${clamped.name} with a clearance hole of`,
     `${number('clearance-hole')} mm${sleeveWords(input)}${gap > 0 ? ` and over a gap of ${number('gap')} mm` : ''} into a brass insert of`,
     `knurl diameter ${number('knurl-diameter')} and length ${number('insert-length')} mm in ${host.name}${from}${sunk}.`,
-    `${seatSentence(input)} The hole is drawn ${number('bore-drawn')} mm wide and ${number('hole-depth')} mm deep,`,
+    `${seatSentence(input)} The hole is ${input.hole.given === 'as-measured' ? 'measured' : 'drawn'} ${number('bore-drawn')} mm wide and ${number('hole-depth')} mm deep,`,
     `prints ${number('bore-printed')} mm, and ${floorWords(input, number('floor'))}; ${wallWords(input, number)}.`,
     ...loadSentences(input),
   ].join(' ');

@@ -54,11 +54,15 @@ const narrowNames: Partial<Record<DimensionId, string>> = { 'bore-drawn': '', 'b
 /** From the far side the floor of the hole is a shoulder over the insert. */
 const farSideNames: Partial<Record<DimensionId, string>> = { floor: 'shoulder' };
 
+/** A hole that is there is not to be drawn. */
+const GIVEN_NAMES = { 'as-drawn': 'drawn', 'as-measured': 'measured' } as const;
+
 /** The small name beside a value. */
 export function labelName(input: SectionInput, id: DimensionId, variant: Variant): string {
   const short = variant === 'narrow' ? narrowNames[id] : undefined;
+  const given = id === 'bore-drawn' && input.hole.given ? GIVEN_NAMES[input.hole.given] : undefined;
   const far = input.insert.side === 'far-side' ? farSideNames[id] : undefined;
-  return short ?? far ?? dimensionDocs[id].name;
+  return short ?? far ?? given ?? dimensionDocs[id].name;
 }
 
 /** Room that a value with its small name takes, above one another or side by side. */

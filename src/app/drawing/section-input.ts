@@ -1,3 +1,4 @@
+import type { ExistingHole } from '../../core/holes/existing-hole.ts';
 import type { InfillFamily, InsertAxis } from '../../core/host/host.ts';
 import type { JointAssessment } from '../../core/joint/assessment.ts';
 import type { Joint } from '../../core/joint/joint.ts';
@@ -51,6 +52,8 @@ export interface SectionInput {
   readonly hole: {
     readonly borePrinted: number;
     readonly boreDrawn: number;
+    /** How a hole that is there is known; absent: it is yet to be drawn. */
+    readonly given?: ExistingHole['known'];
     readonly depth: number;
     readonly chamfer: number;
     readonly meltHeight: number;
@@ -107,6 +110,7 @@ export function sectionInput(joint: Joint, assessment: JointAssessment): Section
     hole: {
       borePrinted: hole.boreAsPrinted.value,
       boreDrawn: hole.drawn.value,
+      ...(hole.existing ? { given: hole.existing.known } : {}),
       depth: hole.depth.value,
       chamfer: hole.chamfer.value,
       meltHeight: hole.meltHeight.value,

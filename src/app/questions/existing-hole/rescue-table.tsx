@@ -53,7 +53,7 @@ function RescueRow({ rescue, ...props }: RescueTableProps & { readonly rescue: R
   const name = nameOfRescue(rescue.code);
   return (
     <DerivationRow slot={slot}>
-      <tr className={isOut ? styles['out'] : undefined}>
+      <tr className={`${styles['way']} ${isOut ? styles['out'] : ''}`.trim()}>
         <th scope="row">
           {isOut ? <s>{name}</s> : name}
           {insert ? <span className={styles['which']}>{insertName(insert)}</span> : null}

@@ -65,7 +65,8 @@ function Numbers({ finding }: { readonly finding: ExistingFinding }) {
           value={<Value of={bore} />}
           remark={
             <>
-              <Value of={chance} text={chanceText(chance.value)} /> that it fits, as well as it is known
+              a chance of <Value of={chance} text={chanceText(chance.value)} /> that it fits, as well as it is
+              known
             </>
           }
         />

@@ -12,7 +12,7 @@ const nameOf = (change: number): string =>
 export function SensitivityTable({ assessment }: { readonly assessment: JointAssessment }) {
   return (
     <table className={styles['sensitivity']}>
-      <caption>If the bore comes out</caption>
+      <caption>{assessment.hole.existing ? 'If the bore really is' : 'If the bore comes out'}</caption>
       <thead>
         <tr>
           <th scope="col">

@@ -21,7 +21,10 @@ export function WhatHole({ joint, assessment }: WhatHoleProps) {
   if (existing) {
     return (
       <QuestionSection id="hole" question="What hole?" aside={aside}>
-        <Derivation label={nameOfGivenHole(existing)} steps={[drawn, boreAsPrinted]} />
+        <Derivation
+          label={nameOfGivenHole(existing)}
+          steps={existing.known === 'as-drawn' ? [printError, boreAsPrinted] : [boreAsPrinted]}
+        />
         <DrawingTable joint={joint} assessment={assessment} />
         <SensitivityTable assessment={assessment} />
       </QuestionSection>
