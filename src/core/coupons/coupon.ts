@@ -1,7 +1,7 @@
 import { wholeLayers } from '../holes/hole-depth.ts';
 import type { InsertAxis } from '../host/host.ts';
 import { withoutDust } from '../numerics/binary-dust.ts';
-import { type Derived, type Entry, entry } from '../sources/derived.ts';
+import type { Derived, Entry } from '../sources/derived.ts';
 
 /** The printed part of the joint as far as a coupon copies it; lengths in mm. */
 export interface CouponHost {
@@ -122,7 +122,3 @@ export const couponVolume = (value: number, formula: string, entries: readonly E
   source: 'own-model',
   standing: 'estimate',
 });
-
-/** Entries of a volume from its parts, mm³. */
-export const volumeEntries = (parts: Readonly<Record<string, number>>): readonly Entry[] =>
-  Object.entries(parts).map(([symbol, value]) => entry(symbol, value, 'mm³'));

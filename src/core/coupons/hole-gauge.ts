@@ -1,5 +1,5 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, entry } from '../sources/derived.ts';
 import {
   type Bed,
   type CouponHole,
@@ -14,7 +14,6 @@ import {
   onBed,
   type Refused,
   refused,
-  volumeEntries,
 } from './coupon.ts';
 import { LABEL_CLEARANCE, LABEL_HEIGHT, type Label, labelVolume, labelWidth, raisedBy } from './label.ts';
 
@@ -182,9 +181,9 @@ function volumeOf(given: {
     0,
   );
   const numbers = labels.reduce((sum, label) => sum + labelVolume(label), 0);
-  return couponVolume(
-    block - bores + numbers,
-    'block − bores + numbers',
-    volumeEntries({ block, bores, numbers }),
-  );
+  return couponVolume(block - bores + numbers, 'block − bores + numbers', [
+    entry('block', block, 'mm³'),
+    entry('bores', bores, 'mm³'),
+    entry('numbers', numbers, 'mm³'),
+  ]);
 }

@@ -1,5 +1,5 @@
 import type { InsertAxis } from '../host/host.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, entry } from '../sources/derived.ts';
 import {
   type CouponNotice,
   couponVolume,
@@ -10,7 +10,6 @@ import {
   onBed,
   type Refused,
   refused,
-  volumeEntries,
 } from './coupon.ts';
 import { boreIn, bossIn, type CouponWish, flangeThickness, holeFault } from './held-insert.ts';
 import { LABEL_CLEARANCE, LABEL_HEIGHT, type Label, labelVolume, labelWidth, raisedBy } from './label.ts';
@@ -108,7 +107,12 @@ export function pullCoupon(wish: CouponWish): PullCoupon | Refused {
     volume: couponVolume(
       parts.flange + parts.boss - parts.bores + parts.numbers,
       'flange + boss − bores + numbers',
-      volumeEntries(parts),
+      [
+        entry('flange', parts.flange, 'mm³'),
+        entry('boss', parts.boss, 'mm³'),
+        entry('bores', parts.bores, 'mm³'),
+        entry('numbers', parts.numbers, 'mm³'),
+      ],
     ),
   };
 }
