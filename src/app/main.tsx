@@ -21,7 +21,9 @@ if (root) {
     );
   // A kept joint goes through the door first; a first visit does not wait for it.
   if (isSomethingKept(storage)) {
-    void import('./state/kept-joint.ts').then(({ keptJoint }) => show(keptJoint(storage)));
+    void Promise.all([import('./state/kept-joint.ts'), openDoor()]).then(([{ keptJoint }]) =>
+      show(keptJoint(storage)),
+    );
   } else show({ kind: 'nothing' });
   void openDoor();
 }

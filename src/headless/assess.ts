@@ -4,6 +4,7 @@ import { CATALOGUE } from '../data/catalogue.ts';
 import { openDocumentText } from '../storage/open-document.ts';
 import type { Refusal } from '../storage/refusal.ts';
 import { resolveDocument } from '../storage/resolve.ts';
+import { withEvidence } from '../storage/with-evidence.ts';
 import { sentenceOfRefusal } from '../wording/refusals.ts';
 import { reportOf } from './report.ts';
 
@@ -44,12 +45,14 @@ function main([file, ...others]: readonly string[]): void {
     fail(resolved.refusals.map(lineOf));
     return;
   }
-  const { joint, drawer, chosenInsert } = resolved.value;
+  const { drawer, chosenInsert } = resolved.value;
+  const { joint, evidence } = withEvidence(opened.document, resolved.value);
   const report = reportOf({
     name: opened.document.name,
     joint,
     recommendation: recommend(joint, drawer),
     drawer,
+    ...(evidence ? { evidence } : {}),
     ...(chosenInsert === undefined ? {} : { chosenInsert }),
   });
   process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);

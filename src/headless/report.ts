@@ -1,3 +1,4 @@
+import type { Evidence } from '../core/bench/evidence.ts';
 import type { Insert } from '../core/inserts/insert.ts';
 import type { JointAssessment, Limit, ScrewChoice, TorqueWindow } from '../core/joint/assessment.ts';
 import type { Joint } from '../core/joint/joint.ts';
@@ -9,6 +10,8 @@ import { sentenceOfNoTorque } from '../wording/reasons.ts';
 import { sentenceOfRejection } from '../wording/rejections.ts';
 import { seatSentence } from '../wording/seat.ts';
 import { sentencesOfStop } from '../wording/stops.ts';
+import { evidenceReport } from './evidence-report.ts';
+import { existingHoleReportOf } from './existing-hole-report.ts';
 import { holdReportOf } from './hold-report.ts';
 import { quantity, rounded, torqueInNewtonMetres } from './rounded.ts';
 
@@ -22,10 +25,11 @@ export interface Reported {
   readonly recommendation: Recommendation;
   readonly drawer: readonly Insert[];
   readonly chosenInsert?: string;
+  readonly evidence?: Evidence;
 }
 
 /** The assessment of a joint as plain JSON: every key with its unit, every code with its sentence. */
-export function reportOf({ name, joint, recommendation, drawer, chosenInsert }: Reported) {
+export function reportOf({ name, joint, recommendation, drawer, chosenInsert, evidence }: Reported) {
   const head = { format: ASSESSMENT_FORMAT, version: ASSESSMENT_VERSION, name };
   if (recommendation.kind === 'stopped') {
     const { stop } = recommendation;
@@ -40,7 +44,14 @@ export function reportOf({ name, joint, recommendation, drawer, chosenInsert }: 
     kind: 'answered',
     insert: wanted ?? null,
     rejection: rejectionOf(rejected.find((one) => one.rejection.insertId === wanted)),
-    ...(chosen ? { ...answerOf(chosen), hold: holdIn(joint, drawer, chosen) } : {}),
+    ...(chosen
+      ? {
+          ...answerOf(chosen),
+          existingHole: existingHoleReportOf({ joint, assessment: chosen, drawer, recommendation }),
+          hold: holdIn(joint, drawer, chosen),
+        }
+      : {}),
+    evidence: evidence ? evidenceReport(evidence) : null,
     ranking: ranked.map(({ rank, assessment }) => ({ rank, ...rowOf(assessment, drawer) })),
     rejected: rejected.map((one) => ({
       insert: one.rejection.insertId,

@@ -1,3 +1,4 @@
+import type { BenchTest } from '../core/bench/bench-test.ts';
 import type { Insert, Readings } from '../core/inserts/insert.ts';
 import { faultOf } from '../core/inserts/insert-faults.ts';
 import type { Catalogue } from '../core/joint/catalogue.ts';
@@ -14,11 +15,14 @@ import { resolveGroup } from './resolve-loads.ts';
 import { resolvePrinter } from './resolve-printers.ts';
 import { resolveScrew } from './resolve-screw.ts';
 import { resolveSleeve, sleeveAlternative } from './resolve-sleeve.ts';
+import { resolveTests } from './resolve-tests.ts';
 
 export interface ResolvedDocument {
   readonly joint: Joint;
   readonly drawer: readonly Insert[];
   readonly chosenInsert?: string;
+  /** Every test of the document; what they say is asked of `withEvidence`. */
+  readonly bench: readonly BenchTest[];
 }
 
 export type Resolved =
@@ -74,6 +78,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     step: given.holes.step_mm,
   };
   const existing = resolveExistingHole(document, holes, faults);
+  const bench = resolveTests(document, drawer, catalogue, faults);
   if (refusals.length > 0 || !screw || !host || !clampedMaterial) return { kind: 'refused', refusals };
   const hand = given.tool.kind === 'hand';
   const joint: Joint = {
@@ -115,7 +120,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     factors: { limits: given.factors.limits, closed: given.factors.closed },
   };
   const chosen = document.chosenInsert === undefined ? {} : { chosenInsert: document.chosenInsert };
-  return { kind: 'resolved', value: { joint, drawer, ...chosen } };
+  return { kind: 'resolved', value: { joint, drawer, bench, ...chosen } };
 }
 
 function resolveDrawer(document: JointDocument, catalogue: Catalogue, faults: Faults): readonly Insert[] {

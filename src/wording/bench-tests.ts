@@ -1,4 +1,6 @@
+import type { TestFault } from '../core/bench/test-fault.ts';
 import type { TEST_KINDS, TEST_RESULTS, TEST_SETTINGS } from '../storage/document.ts';
+import { lengthText } from './amount.ts';
 
 type Kind = (typeof TEST_KINDS)[number];
 type Result = (typeof TEST_RESULTS)[number];
@@ -63,3 +65,33 @@ export const RESULTS_OF_KIND: Readonly<Record<Kind, readonly Result[]>> = {
   ],
   'torque-out': ['insert-turned', 'boss-split', 'layers-parted', 'screw-broke', 'thread-stripped', 'held'],
 };
+
+/** Why a test says nothing in the answers. */
+export function sentenceOfTestFault(fault: TestFault): string {
+  switch (fault.code) {
+    case 'no-reading':
+      return 'It has no reading yet.';
+    case 'not-in-drawer':
+      return `Its insert, “${fault.insert}”, is not in the drawer. Put it back, or choose the one that was tested.`;
+    case 'unit-of-other-kind':
+      return fault.wanted === 'torque'
+        ? 'A torque was to be measured, and the unit is one of force.'
+        : 'A force was to be measured, and the unit is one of torque.';
+    case 'above-instrument':
+      return 'The reading is above the greatest that the instrument shows. Was a digit too many typed?';
+    case 'above-screw':
+      return `The screw itself, ${fault.screw}, breaks long before. Look at the unit, the point and the lever ratio.`;
+    case 'result-of-other-kind':
+      return 'Such a test cannot end like this: an insert turns by torque and comes out by a pull.';
+    case 'does-not-melt':
+      return `${fault.material} does not melt: an insert in it has no bond to speak of.`;
+    case 'bore-leaves-no-bite':
+      return `A bore of ${lengthText(fault.bore)} leaves the knurl of ${lengthText(fault.knurl)} nothing to bite into.`;
+    case 'far-from-model':
+      return fault.load > fault.model
+        ? 'The reading is many times what such an insert can bear. Look at the unit and the lever ratio.'
+        : 'The reading is next to nothing for such an insert. Look at the unit and the lever ratio.';
+    case 'duplicate':
+      return `It says the same as ${fault.of.replace('-', ' ')}. Take one of them out, or name what was varied.`;
+  }
+}

@@ -1,8 +1,11 @@
 import type { SettingMethod } from '../core/inserts/insert.ts';
 import type { Notice, NoticeCode } from '../core/joint/assessment.ts';
 import {
+  capitalised,
+  countWord,
   decimalText,
   durationText,
+  forceText,
   lengthText,
   NO_BREAK_SPACE,
   temperatureText,
@@ -17,6 +20,7 @@ const number = (facts: Facts, key: string): number => Number(facts[key] ?? 0);
 const length = (facts: Facts, key: string): string => lengthText(number(facts, key));
 const degrees = (facts: Facts, key: string): string => temperatureText(number(facts, key));
 const torque = (facts: Facts, key: string): string => torqueText(number(facts, key));
+const force = (facts: Facts, key: string): string => forceText(number(facts, key));
 /** The fact is already a count of a hundred. */
 const percent = (facts: Facts, key: string): string =>
   `${decimalText(number(facts, key), 0)}${NO_BREAK_SPACE}%`;
@@ -57,6 +61,12 @@ const WORDS = {
     `By hand the torque is felt, not set, and may be ${percent(facts, 'percent')} off either way. Turn until the head seats, then only a little more.`,
   'bond-untested': (facts) =>
     `How well the plastic holds a knurl that is ${named(setting, facts, 'setting')} is an estimate. One pulled coupon of your own turns it into yours.`,
+  'bond-tested': (facts) => {
+    const count = number(facts, 'coupons');
+    const tests = count === 1 ? 'One test' : `${capitalised(countWord(count))} tests`;
+    const ofOthers = word(facts, 'own') === 'pulled' ? '' : ' of other sizes';
+    return `${tests}${ofOthers} moved knurl shear from ${force(facts, 'before')}, our estimate, to ${force(facts, 'after')}, measured; 19 of 20 hold ${force(facts, 'characteristic')}.`;
+  },
   'readings-scatter': (facts) =>
     `Readings of one feature differ by ${length(facts, 'spread')}, more than a caliper of ±${length(facts, 'permissibleError')} explains. Measure again, or sort the drawer.`,
   'knurled-length-estimated': (facts) =>

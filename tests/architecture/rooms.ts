@@ -27,7 +27,7 @@ export const CORE_STOREYS: readonly (readonly string[])[] = [
   ['inserts', 'host', 'screws', 'evidence'],
   ['holes', 'pull-out', 'torque', 'relaxation', 'loads', 'hole-finding'],
   ['joint'],
-  ['chance', 'service', 'coupons'],
+  ['chance', 'service', 'coupons', 'bench'],
   ['recommend'],
 ];
 

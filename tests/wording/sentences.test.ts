@@ -42,6 +42,10 @@ const NOTICES = {
   'elastomer-host': [{ material: 'TPU' }, ['TPU']],
   'tightened-by-hand': [{ percent: 35 }, ['35']],
   'bond-untested': [{ setting: 'heat-set' }, ['set with a hot iron']],
+  'bond-tested': [
+    { coupons: 3, own: 'pulled', before: 1302, after: 1184, characteristic: 958 },
+    ['Three tests moved', '1,300', '1,180', '958'],
+  ],
   'readings-scatter': [{ spread: 0.14, permissibleError: 0.03 }, ['0.14', '0.03']],
   'knurled-length-estimated': [{ knurledLength: 4.41 }, ['4.41']],
   'threadlocker-cracks-host': [{ material: 'ABS' }, ['ABS']],

@@ -1,3 +1,4 @@
+import type { Evidence } from '../../core/bench/evidence.ts';
 import type { Insert } from '../../core/inserts/insert.ts';
 import type { JointAssessment, Stop } from '../../core/joint/assessment.ts';
 import type { Joint } from '../../core/joint/joint.ts';
@@ -5,7 +6,9 @@ import { recommend } from '../../core/recommend/recommend.ts';
 import type { Recommendation, Rejection } from '../../core/recommend/recommendation.ts';
 import { CATALOGUE } from '../../data/catalogue.ts';
 import type { JointDocument } from '../../storage/document.ts';
-import { resolveDocument } from '../../storage/resolve.ts';
+import { type ResolvedDocument, resolveDocument } from '../../storage/resolve.ts';
+import type { WithEvidence } from '../../storage/with-evidence.ts';
+import { openedEvidence } from './door.ts';
 
 /** The insert whose joint the whole sheet shows. */
 export interface Shown {
@@ -21,6 +24,8 @@ export interface Findings {
   readonly joint: Joint;
   readonly drawer: readonly Insert[];
   readonly recommendation: Recommendation;
+  /** What the tests say; absent: there is none, or the joint is stopped. */
+  readonly evidence?: Evidence;
   readonly stop?: Stop;
   /** Absent where the joint is stopped, or no insert of the drawer can be computed for it. */
   readonly shown?: Shown;
@@ -32,11 +37,19 @@ export interface Findings {
 export function findingsOf(document: JointDocument): Findings {
   const resolved = resolveDocument(document, CATALOGUE);
   if (resolved.kind === 'refused') throw new Error('the sheet holds a document that its door refuses');
-  const { joint, drawer, chosenInsert } = resolved.value;
+  const { drawer, chosenInsert } = resolved.value;
+  const { joint, evidence } = evidenceIn(document, resolved.value);
   const recommendation = recommend(joint, drawer);
-  const base = { joint, drawer, recommendation };
+  const base = { joint, drawer, recommendation, ...(evidence ? { evidence } : {}) };
   if (recommendation.kind === 'stopped') return { ...base, stop: recommendation.stop };
   return { ...base, ...choose(recommendation, drawer, chosenInsert) };
+}
+
+function evidenceIn(document: JointDocument, resolved: ResolvedDocument): WithEvidence {
+  if (resolved.bench.length === 0) return { joint: resolved.joint };
+  const withEvidence = openedEvidence();
+  if (withEvidence === undefined) throw new Error('a document with tests was opened before what reads them');
+  return withEvidence(document, resolved);
 }
 
 type Answered = Extract<Recommendation, { kind: 'answered' }>;

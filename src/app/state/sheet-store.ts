@@ -57,7 +57,11 @@ export function sheetStore(first: JointDocument): SheetStore {
       },
       giveUp: (key) => dispatch({ type: 'give-up', key }),
       tellUnread: (key, unread) => dispatch({ type: 'text-unread', key, unread }),
-      open: (document) => dispatch({ type: 'open', document }),
+      open: (document) => {
+        const show = () => dispatch({ type: 'open', document });
+        if (document.tests.length === 0 || openedDoor()) show();
+        else void openDoor().then(show);
+      },
       undo: () => dispatch({ type: 'undo' }),
       redo: () => dispatch({ type: 'redo' }),
     },

@@ -1,12 +1,7 @@
+import { BETWEEN_SETUPS, PRIOR_FREEDOM, WITHIN_SETUP } from '../evidence/bond-prior.ts';
 import { normalQuantile } from '../numerics/normal-distribution.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
-import {
-  BETWEEN_SETUPS,
-  PRIOR_DEVIATION,
-  PRIOR_FREEDOM,
-  PRIOR_QUANTILE,
-  WITHIN_SETUP,
-} from '../pull-out/bond.ts';
+import { PRIOR_DEVIATION, PRIOR_QUANTILE } from '../pull-out/bond.ts';
 import type { Capacity, FailureMode } from '../pull-out/limit.ts';
 import type { FrictionRange } from '../screws/screw.ts';
 

@@ -139,6 +139,7 @@ export type NoticeCode =
   | 'elastomer-host'
   | 'tightened-by-hand'
   | 'bond-untested'
+  | 'bond-tested'
   | 'creep-extrapolated'
   | 'vibration'
   | 'breaking-torque-unknown'

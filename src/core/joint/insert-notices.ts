@@ -1,3 +1,4 @@
+import { bondFactor, testedBond } from '../pull-out/bond.ts';
 import type { NoticeCode } from './assessment.ts';
 import type { NoticeRule } from './notice-rule.ts';
 
@@ -29,5 +30,18 @@ export const INSERT_NOTICES = {
     insert.knurledLength === undefined
       ? { knurledLength: found.dimensions.knurledLength.estimate.value }
       : undefined,
-  'bond-untested': ({ joint }) => ({ setting: joint.setting }),
+  'bond-untested': ({ joint }) => (joint.tested ? undefined : { setting: joint.setting }),
+  'bond-tested': ({ joint, insert, found }) => {
+    const knurl = found.limits.find(({ mode }) => mode === 'knurl-shear')?.capacity;
+    if (joint.tested === undefined || knurl === undefined) return undefined;
+    const tested = joint.tested.bySize.get(insert.id) ?? joint.tested.unpulled;
+    const bond = testedBond(tested).factor.value;
+    return {
+      coupons: tested.coupons,
+      own: joint.tested.bySize.has(insert.id) ? 'pulled' : 'other-sizes',
+      before: (knurl.median.value * bondFactor(joint.setting).value) / bond,
+      after: knurl.median.value,
+      characteristic: knurl.characteristic.value,
+    };
+  },
 } as const satisfies Partial<Record<NoticeCode, NoticeRule>>;

@@ -42,6 +42,7 @@ const ORDER: readonly NoticeCode[] = [
   'breaking-torque-unknown',
   'setting-above-breaking-torque',
   'bond-untested',
+  'bond-tested',
 ];
 
 /**

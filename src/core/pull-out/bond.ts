@@ -1,3 +1,4 @@
+import { BETWEEN_SETUPS, PRIOR_FREEDOM, WITHIN_SETUP } from '../evidence/bond-prior.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
 import { normalQuantile } from '../numerics/normal-distribution.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
@@ -8,11 +9,6 @@ import type { SourceId } from '../sources/sources.ts';
 const HEAT_SET_BOND = 0.85;
 /** A hammered or cold-pressed insert against a heat-set one, [-]. */
 const COLD_SHARE = 1 / 3;
-/** Standard deviation of the logarithm between set-ups, and within one, [-]. */
-export const BETWEEN_SETUPS = 0.3;
-export const WITHIN_SETUP = 0.1;
-/** Degrees of freedom of the prior scatter. */
-export const PRIOR_FREEDOM = 4;
 /** Share of joints that hold the characteristic value. */
 const CHARACTERISTIC_SHARE = 0.95;
 

@@ -3,6 +3,11 @@ import { characteristicOf } from './bond.ts';
 import { knurlScatter } from './knurl-scatter.ts';
 import type { InsertRule, Situation } from './situation.ts';
 
+/** What the knurl's hold is worked out with. */
+export interface KnurlHold extends Pick<Situation, 'bond' | 'insert' | 'biteFactor'> {
+  readonly strengths: Pick<Situation['strengths'], 'knurlShear'>;
+}
+
 /**
  * Force at which the plastic in the knurl shears off along the knurl's cylinder.
  *
@@ -12,13 +17,13 @@ import type { InsertRule, Situation } from './situation.ts';
  * (docs/finite-element.md): even shear needs plastic that yields, and a bond factor carries over only at about the same
  * Lk/Dk.
  *
- * @param situation - bond factor η [-], shear strength τ [MPa], knurl Dk and Lk [mm], bite factor kb [-]
+ * @param hold - bond factor η [-], shear strength τ [MPa], knurl Dk and Lk [mm], bite factor kb [-]
  * @returns median F [N]
  * @source own-model shear cylinder with bond factor
  * @example η 0.85, τ 25.4 MPa, Dk 5, Lk 3.6 mm, kb 1 gives 1221 N
  */
-export function knurlShearForce(situation: Situation): Derived {
-  const { bond, strengths, insert, biteFactor } = situation;
+export function knurlShearForce(hold: KnurlHold): Derived {
+  const { bond, strengths, insert, biteFactor } = hold;
   const knurl = insert.knurlDiameter.estimate;
   const knurled = insert.knurledLength.estimate;
   return {

@@ -1,7 +1,8 @@
 import { type Derived, entryFrom } from '../sources/derived.ts';
 import { characteristicOf } from './bond.ts';
 import { knurlScatter } from './knurl-scatter.ts';
-import type { InsertRule, Situation } from './situation.ts';
+import type { KnurlHold } from './knurl-shear.ts';
+import type { InsertRule } from './situation.ts';
 
 /**
  * Torque at which the insert turns in the plastic.
@@ -11,13 +12,13 @@ import type { InsertRule, Situation } from './situation.ts';
  * The shear cylinder of the knurl turned instead of pulled. Friction of the clamped part on the insert's face, which
  * would help, is left out.
  *
- * @param situation - bond factor η [-], shear strength τ [MPa], knurl Dk and Lk [mm], bite factor kb [-]
+ * @param hold - bond factor η [-], shear strength τ [MPa], knurl Dk and Lk [mm], bite factor kb [-]
  * @returns median T [N·mm]
  * @source own-model shear cylinder with bond factor
  * @example η 0.85, τ 25.4 MPa, Dk 5, Lk 3.6 mm, kb 1 gives 3.05 N·m
  */
-export function torqueOut(situation: Situation): Derived {
-  const { bond, strengths, insert, biteFactor } = situation;
+export function torqueOut(hold: KnurlHold): Derived {
+  const { bond, strengths, insert, biteFactor } = hold;
   const knurl = insert.knurlDiameter.estimate;
   const knurled = insert.knurledLength.estimate;
   const force =

@@ -1,11 +1,11 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Insert } from '../../../core/inserts/insert.ts';
-import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import { type ExistingFinding, existingFinding } from '../../../core/joint/existing-finding.ts';
 import { admit } from '../../../core/joint/stop.ts';
 import type { Rescue } from '../../../core/recommend/rescue.ts';
 import { rescuesFor } from '../../../core/recommend/rescues.ts';
 import { NUTS } from '../../../data/nuts.ts';
+import { insertName } from '../../joint/drawer/insert-name.ts';
 import { StaleFrame } from '../../shell/stale-frame.tsx';
 import type { Findings } from '../../state/findings.ts';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
@@ -45,8 +45,8 @@ function InThisHole({ findings }: { readonly findings: Findings }) {
   if (!shown || !finding) return <p>No insert of the drawer can be computed in this hole.</p>;
   return (
     <>
-      <Verdict finding={finding} />
-      <WaysOut findings={findings} insert={shown.insert} assessment={shown.assessment} finding={finding} />
+      <Verdict finding={finding} name={insertName(shown.insert)} />
+      <WaysOut findings={findings} insert={shown.insert} finding={finding} />
     </>
   );
 }
@@ -54,7 +54,6 @@ function InThisHole({ findings }: { readonly findings: Findings }) {
 interface WaysOutProps {
   readonly findings: Findings;
   readonly insert: Insert;
-  readonly assessment: JointAssessment;
   readonly finding: ExistingFinding;
 }
 

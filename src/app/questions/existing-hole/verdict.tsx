@@ -14,8 +14,14 @@ import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.
 import { BoreRuler } from './bore-ruler.tsx';
 import styles from './existing-hole.module.css';
 
+export interface VerdictProps {
+  readonly finding: ExistingFinding;
+  /** Of the insert. */
+  readonly name: string;
+}
+
 /** What the hole is to the insert: in a word, in sentences, on a ruler, in numbers. */
-export function Verdict({ finding }: { readonly finding: ExistingFinding }) {
+export function Verdict({ finding, name }: VerdictProps) {
   return (
     <div className={styles['verdict']}>
       <p className={styles['word']}>{VERDICT_NAMES[finding.verdict]}</p>
@@ -23,7 +29,7 @@ export function Verdict({ finding }: { readonly finding: ExistingFinding }) {
         {sentenceOfBore(finding)} {sentenceOfVerdict(finding)}
       </p>
       <BoreRuler finding={finding} />
-      <Numbers finding={finding} />
+      <Numbers finding={finding} name={name} />
     </div>
   );
 }
@@ -53,11 +59,11 @@ function Row({ id, name, value, remark }: RowProps) {
   );
 }
 
-function Numbers({ finding }: { readonly finding: ExistingFinding }) {
+function Numbers({ finding, name }: VerdictProps) {
   const { bore, bite, biteFactor, chance, meltVolume, meltHeight, meltVolumeWanted, given, holds } = finding;
   return (
     <table className={styles['numbers']}>
-      <caption>This insert in this hole</caption>
+      <caption>{name} in this hole</caption>
       <tbody>
         <Row
           id="bore"

@@ -1,0 +1,114 @@
+import { biteFactor, boreAsPrinted } from '../holes/bore.ts';
+import type { PrintedMaterial } from '../host/material.ts';
+import { hostStrengths } from '../host/strengths.ts';
+import { REFERENCE_TEMPERATURE } from '../host/temperature.ts';
+import type { Insert } from '../inserts/insert.ts';
+import { insertDimensions } from '../inserts/insert-dimensions.ts';
+import { torqueToForce } from '../joint/demand.ts';
+import { surroundingsOf } from '../joint/situation-of.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
+import { normalQuantile } from '../numerics/normal-distribution.ts';
+import { type Bond, UNTESTED } from '../pull-out/bond.ts';
+import { knurlShearForce } from '../pull-out/knurl-shear.ts';
+import { torqueOut } from '../pull-out/torque-out.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { BenchTest } from './bench-test.ts';
+
+/** Deviations between the ends of a friction range that holds 9 of 10, [-]. */
+const RANGE_IN_DEVIATIONS = 2 * normalQuantile(0.95);
+
+/** A knurl that holds all of the ideal shear cylinder. */
+const FULL_BOND: Bond = {
+  factor: {
+    symbol: 'η',
+    value: 1,
+    unit: '-',
+    formula: '1',
+    entries: [],
+    source: 'own-model',
+    standing: 'estimate',
+  },
+  scatter: UNTESTED,
+  coupons: 0,
+};
+
+/** Load at which a coupon would give way with bond factor 1, and what blurs it. */
+export interface TestModel {
+  readonly load: Derived;
+  /** Deviation of its logarithm that the test brings in itself, [-]. */
+  readonly ownDeviation: number;
+}
+
+/**
+ * Load at which the model lets a coupon's bond give way, with bond factor 1 at 23 °C.
+ *
+ *     pulled:      F1 = τ · π · Dk · Lk · kb
+ *     turned:      T1 = F1 · Dk/2
+ *     jacked out:  T1 = F1 · √(k_low · k_high)        k torque per clamp force at the ends of friction
+ *
+ * A jack-out goes through the friction of the screw, which is not measured: its range, taken to hold 9 of 10, blurs the
+ * ratio by ln(k_high/k_low)/(2 · 1.645). The screw, its condition and its bearing face are taken to be the joint's.
+ *
+ * @param test - kind, axis, bore [mm]
+ * @param coupon - the insert of the test, and the material it was set in
+ * @param joint - its fit, screw and clamped part
+ * @returns F1 [N] or T1 [N·mm], and the blur [-]
+ * @source own-model shear cylinder
+ * @source vdi-2230 torque per clamp force
+ */
+export function testModel(
+  test: BenchTest,
+  { insert, material }: { readonly insert: Insert; readonly material: PrintedMaterial },
+  joint: AnswerableJoint,
+): TestModel {
+  const dimensions = insertDimensions(insert);
+  const intended = boreAsPrinted(dimensions, joint.holes.fit);
+  const hold = {
+    bond: FULL_BOND,
+    insert: dimensions,
+    biteFactor: biteFactor(dimensions, intended, test.bore ?? intended.value),
+    strengths: hostStrengths(material, test.axis, REFERENCE_TEMPERATURE),
+  };
+  if (test.kind === 'torque-out') return { load: torqueOut(hold), ownDeviation: 0 };
+  const force = knurlShearForce(hold);
+  return test.kind === 'jack-out-torque' ? jackOut(force, joint) : { load: force, ownDeviation: 0 };
+}
+
+function jackOut(force: Derived, joint: AnswerableJoint): TestModel {
+  const { slippery, sticky, ways } = torqueToForce(joint, surroundingsOf(joint));
+  return {
+    load: {
+      symbol: 'T_jack',
+      value: force.value * Math.sqrt(slippery * sticky),
+      unit: 'N·mm',
+      formula: 'F_ks · √(k_low · k_high)',
+      entries: [entryFrom(force), entryFrom(ways.slippery), entryFrom(ways.sticky)],
+      source: 'vdi-2230',
+      standing: 'estimate',
+    },
+    ownDeviation: Math.log(sticky / slippery) / RANGE_IN_DEVIATIONS,
+  };
+}
+
+/**
+ * Share of the ideal shear cylinder that a coupon showed.
+ *
+ *     η = R/R1
+ *
+ * @param load - load at the insert R [N or N·mm], > 0
+ * @param model - load with bond factor 1, R1
+ * @returns η [-]
+ * @source your-tests reading of the instrument
+ */
+export const measuredBond = (load: number, model: Derived): Derived => ({
+  symbol: 'η_i',
+  value: load / model.value,
+  unit: '-',
+  formula: 'R/R_1',
+  entries: [
+    entry('R', load, model.unit),
+    { symbol: 'R_1', value: model.value, unit: model.unit, from: model },
+  ],
+  source: 'your-tests',
+  standing: 'measured',
+});

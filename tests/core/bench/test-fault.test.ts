@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { faultOfTest } from '../../../src/core/bench/test-fault.ts';
+import type { TestRecord } from '../../../src/storage/document.ts';
+import { benchTest } from '../../support/bench-tests.ts';
+import { answerableJoint } from '../../support/joints.ts';
+
+const JOINT = answerableJoint();
+const faultOf = (changes: Partial<TestRecord>, before: readonly Partial<TestRecord>[] = []) =>
+  faultOfTest(
+    benchTest(changes),
+    before.map((one) => benchTest(one)),
+    JOINT,
+  );
+
+describe('faultOfTest', () => {
+  test('finds nothing wrong with an insert that came out at 107 kg', () => {
+    expect(faultOf({})).toBeUndefined();
+  });
+  test.each<[string, Partial<TestRecord>, object]>([
+    ['no reading', { value: 0 }, { code: 'no-reading' }],
+    ['an insert that has gone', { insert: 'gone' }, { code: 'not-in-drawer', insert: 'gone' }],
+    ['a pull in N·m', { unit: 'N·m', value: 1.3 }, { code: 'unit-of-other-kind', wanted: 'force' }],
+    [
+      'a turn in kg',
+      { kind: 'torque-out', result: 'insert-turned' },
+      { code: 'unit-of-other-kind', wanted: 'torque' },
+    ],
+    ['a pull that turned the insert', { result: 'insert-turned' }, { code: 'result-of-other-kind' }],
+    [
+      'a turn that drew the insert out',
+      { kind: 'torque-out', unit: 'N·m', value: 1.4 },
+      { code: 'result-of-other-kind' },
+    ],
+    ['a scale of 50 kg that shows 62', { value: 62, greatest: 50 }, { code: 'above-instrument' }],
+    // M3 of class 8.8: 5.03 mm² · 800 MPa = 4,024 N; 700 kgf are 6,865 N.
+    ['700 kg on an M3 of class 8.8', { value: 700 }, { code: 'above-screw', screw: 'M3' }],
+    // Breaking torque of such a screw 1.5 N·m (iso-898-7).
+    [
+      '2.6 N·m on it',
+      { kind: 'torque-out', unit: 'N·m', value: 2.6, result: 'held' },
+      { code: 'above-screw', screw: 'M3' },
+    ],
+  ])('names %s', (_, changes, fault) => {
+    expect(faultOf(changes)).toMatchObject(fault);
+  });
+  test('names a row that says the same again, and not one of another day, batch or a scale at its end', () => {
+    expect(faultOf({ id: 'test-2' }, [{}])).toEqual({ code: 'duplicate', of: 'test-1' });
+    expect(faultOf({ id: 'test-2', date: '2026-03-15' }, [{}])).toBeUndefined();
+    expect(faultOf({ id: 'test-2', batch: 'hot iron' }, [{}])).toBeUndefined();
+    const held = { value: 50, greatest: 50, result: 'held' } as const;
+    expect(faultOf({ id: 'test-2', ...held }, [held])).toBeUndefined();
+  });
+});
