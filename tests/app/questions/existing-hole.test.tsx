@@ -6,21 +6,25 @@ import { DerivationsProvider } from '../../../src/app/derivation/derivations-pro
 import ExistingHole from '../../../src/app/questions/existing-hole/existing-hole.tsx';
 import { useFindings, useSheet } from '../../../src/app/state/sheet-context.ts';
 import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
-import type { JointDocument } from '../../../src/storage/document.ts';
 import { type Changes, insertRecord, jointDocument } from '../../support/joints.ts';
 
 // Typing key by key is slow on a busy computer.
 vi.setConfig({ testTimeout: 60_000 });
 
-const told: { document?: JointDocument; shown?: string } = {};
-
+/** Tells the document as it stands, and which insert is shown. */
 function Told() {
   const { document } = useSheet();
   const { shown } = useFindings();
-  told.document = document;
-  if (shown) told.shown = shown.insert.id;
-  return null;
+  const told = {
+    existing: document.joint.holes.existing ?? null,
+    wall: document.joint.host.wall,
+    chosen: document.chosenInsert,
+    shown: shown?.insert.id,
+  };
+  return <output>{JSON.stringify(told)}</output>;
 }
+
+const told = (): unknown => JSON.parse(screen.getByRole('status').textContent);
 
 const DRAWER = [
   insertRecord(),
@@ -53,7 +57,7 @@ describe('a hole that is there', () => {
     expect(screen.queryByRole('table')).not.toBeInTheDocument();
     await user.selectOptions(screen.getByLabelText('The hole is'), 'as-measured');
     expect(screen.getByLabelText('Diameter measured ⌀')).toHaveValue('4.26');
-    expect(told.document?.joint.holes.existing).toEqual({ diameter_mm: 4.26, known: 'as-measured' });
+    expect(told()).toMatchObject({ existing: { diameter_mm: 4.26, known: 'as-measured' } });
     expect(screen.getByText('Fits')).toBeVisible();
     expect(screen.getByText(/nothing has to be rescued/)).toBeVisible();
   });
@@ -72,7 +76,7 @@ describe('a hole that is there', () => {
     expect(screen.getByText('Too shallow')).toBeVisible();
     await user.clear(depth);
     await user.type(depth, '{Enter}');
-    expect(told.document?.joint.holes.existing).toEqual({ diameter_mm: 4.3, known: 'as-measured' });
+    expect(told()).toHaveProperty('existing', { diameter_mm: 4.3, known: 'as-measured' });
     expect(screen.getByText('Fits')).toBeVisible();
   });
 
@@ -80,7 +84,7 @@ describe('a hole that is there', () => {
     const user = show(measured(4.3));
     await user.type(screen.getByLabelText('Its depth'), '12.4{Enter}');
     expect(screen.getByText(/deeper than the part under the face, 11\.3 mm/)).toBeVisible();
-    expect(told.document?.joint.holes.existing?.depth_mm).toBeUndefined();
+    expect(told()).toHaveProperty('existing', { diameter_mm: 4.3, known: 'as-measured' });
   });
 
   test('opens the derivation of each number below its row', async () => {
@@ -97,8 +101,7 @@ describe('ways out of a hole that does not serve', () => {
     const user = show(measured(4.78));
     expect(screen.getByText('Loose')).toBeVisible();
     await user.click(within(rowOf(/^Another insert/)).getByRole('button', { name: 'choose it' }));
-    expect(told.document?.chosenInsert).toBe('wider');
-    expect(told.shown).toBe('wider');
+    expect(told()).toMatchObject({ chosen: 'wider', shown: 'wider' });
     expect(screen.getByText('Fits')).toBeVisible();
   });
 
@@ -106,15 +109,9 @@ describe('ways out of a hole that does not serve', () => {
     const user = show(measured(3.9, 7));
     expect(screen.getByText('Too small')).toBeVisible();
     await user.click(within(rowOf(/^Open the hole up/)).getByRole('button', { name: /^take/ }));
-    expect(told.document?.joint.holes.existing).toEqual({
-      diameter_mm: 4.3,
-      known: 'as-measured',
-      depth_mm: 7,
-    });
-    expect(told.document?.joint.host.wall).toEqual({
-      kind: 'measured',
-      thickness_mm: 1.78,
-      lineWidth_mm: 0.43,
+    expect(told()).toMatchObject({
+      existing: { diameter_mm: 4.3, known: 'as-measured', depth_mm: 7 },
+      wall: { kind: 'measured', thickness_mm: 1.78, lineWidth_mm: 0.43 },
     });
     expect(screen.getByText('Fits')).toBeVisible();
   });
@@ -122,7 +119,7 @@ describe('ways out of a hole that does not serve', () => {
   test('drill it deeper, or draw it anew', async () => {
     const user = show(measured(4.3, 5));
     await user.click(within(rowOf(/^Drill it deeper/)).getByRole('button', { name: /^take 6/ }));
-    expect(told.document?.joint.holes.existing?.depth_mm).toBe(6);
+    expect(told()).toHaveProperty('existing.depth_mm', 6);
     expect(screen.getByText('Fits')).toBeVisible();
   });
 
@@ -130,7 +127,7 @@ describe('ways out of a hole that does not serve', () => {
     const user = show(measured(5.2));
     expect(screen.getByText('No bite')).toBeVisible();
     await user.click(within(rowOf(/^Print anew/)).getByRole('button', { name: 'draw it anew' }));
-    expect(told.document?.joint.holes.existing).toBeUndefined();
+    expect(told()).toHaveProperty('existing', null);
     expect(screen.queryByRole('table')).not.toBeInTheDocument();
   });
 
