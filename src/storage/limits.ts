@@ -1,3 +1,5 @@
+import { LEAST_HOLE_MM } from './least-values.ts';
+
 /** The ranges of the door: what a document or a field may hold at all, in the unit of its key. */
 export const LIMITS = {
   insertDiameter_mm: { least: 0.05, greatest: 30 },
@@ -38,7 +40,7 @@ export const LIMITS = {
   drawer: { least: 1, greatest: 5_000 },
   printers: { least: 0, greatest: 40 },
   nozzle_mm: { least: 0.1, greatest: 2 },
-  holeDiameter_mm: { least: 0.2, greatest: 60 },
+  holeDiameter_mm: { least: LEAST_HOLE_MM, greatest: 60 },
   holeReadings: { least: 0, greatest: 500 },
   facets: { least: 3, greatest: 2_000 },
   jawFlat_mm: { least: 0, greatest: 3 },
@@ -52,6 +54,3 @@ export const LIMITS = {
 } as const satisfies Record<string, { readonly least: number; readonly greatest: number }>;
 
 export type LimitName = keyof typeof LIMITS;
-
-/** A load is 0 or at least this, N: a thousandth of what a bench can tell, and still a divisor of finite factors. */
-export const LEAST_LOAD_N = 0.001;

@@ -2,7 +2,7 @@ import type { ExistingHole } from '../core/holes/existing-hole.ts';
 import type { Joint } from '../core/joint/joint.ts';
 import { boreOfExisting } from '../core/joint/joint-bore.ts';
 import type { JointDocument } from './document.ts';
-import { LIMITS } from './limits.ts';
+import { LEAST_HOLE_MM } from './least-values.ts';
 import type { Faults } from './resolve.ts';
 
 const AT = 'joint.holes.existing';
@@ -28,7 +28,7 @@ export function resolveExistingHole(
   const bore = boreOfExisting({ holes }, existing).value;
   const boss = joint.host.bossDiameter_mm;
   const thickness = joint.host.thickness_mm;
-  if (bore < LIMITS.holeDiameter_mm.least) {
+  if (bore < LEAST_HOLE_MM) {
     faults.add(`${AT}.diameter_mm`, 'hole-prints-shut', { drawn: diameter });
   }
   if (boss !== undefined && bore >= boss) {

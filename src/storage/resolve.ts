@@ -7,7 +7,7 @@ import type { Thread } from '../core/screws/thread.ts';
 import { DRIVER_DEVIATION, HAND_DEVIATION } from '../core/torque/tool-deviation.ts';
 import { toCore } from '../core/units/convert.ts';
 import type { InsertRecord, JointDocument } from './document.ts';
-import { LEAST_LOAD_N } from './limits.ts';
+import { LEAST_LOAD_N } from './least-values.ts';
 import type { Refusal } from './refusal.ts';
 import { resolveExistingHole } from './resolve-existing-hole.ts';
 import { resolveHost } from './resolve-host.ts';

@@ -5,7 +5,8 @@ import {
   type InsertRecord,
   type JointDocument,
 } from '../../src/storage/document.ts';
-import { LEAST_LOAD_N, LIMITS, type LimitName } from '../../src/storage/limits.ts';
+import { LEAST_LOAD_N } from '../../src/storage/least-values.ts';
+import { LIMITS, type LimitName } from '../../src/storage/limits.ts';
 import fc from './fast-check.ts';
 
 /** A file knows no −0. */

@@ -1,9 +1,8 @@
-import { type ReactNode, useRef } from 'react';
+import { lazy, type ReactNode, Suspense, useRef } from 'react';
 import { sentenceOfRejection } from '../../wording/rejections.ts';
 import { DerivationSlot } from '../derivation/derivation-slot.tsx';
 import { insertName } from '../joint/drawer/insert-name.ts';
 import { PanelBoundary } from '../shell/panel-boundary.tsx';
-import { StaleTag } from '../shell/stale-frame.tsx';
 import { useFindings } from '../state/sheet-context.ts';
 import { useStaleness } from '../state/use-staleness.ts';
 import { Answer, Why } from './answer.tsx';
@@ -15,6 +14,11 @@ import { LazyHoldAnswer } from './lazy-hold.tsx';
 import { QUESTIONS, type QuestionId } from './questions.ts';
 import { TorqueAnswer } from './torque-answer.tsx';
 import { useSectionInView } from './use-section-in-view.ts';
+
+/** Its words for every field come only when a field waits. */
+const StaleTag = lazy(() =>
+  import('../shell/stale-tag.tsx').then((module) => ({ default: module.StaleTag })),
+);
 
 const IDS = QUESTIONS.map(({ id }) => id);
 
@@ -33,7 +37,11 @@ export function Answers() {
         aria-label="Questions and answers"
         data-stale={isStale || undefined}
       >
-        {isStale ? <StaleTag answering={staleness.answering} isAbove /> : null}
+        {isStale ? (
+          <Suspense fallback={null}>
+            <StaleTag waiting={staleness.waiting} isAbove />
+          </Suspense>
+        ) : null}
         <ol>
           {QUESTIONS.map(({ id, question }) => (
             <Answer key={id} id={id} question={question} isNow={now === id}>

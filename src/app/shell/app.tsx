@@ -10,9 +10,11 @@ import { Masthead } from './masthead.tsx';
 import { MessageLine } from './message-line.tsx';
 import { PanelBoundary } from './panel-boundary.tsx';
 import { type Message, SayContext } from './say.ts';
-import { StopNotice } from './stop-notice.tsx';
 import { useAutosave } from './use-autosave.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
+
+/** Words that a joint which may be answered never asks for. */
+const StopNotice = lazy(() => import('./stop-notice.tsx').then((module) => ({ default: module.StopNotice })));
 
 /** Comes after the answers, so that they stand there sooner. */
 const Sheet = lazy(() => import('./sheet.tsx').then((module) => ({ default: module.Sheet })));
@@ -51,7 +53,11 @@ function Body() {
   const { stop } = useFindings();
   return (
     <>
-      {stop ? <StopNotice stop={stop} /> : null}
+      {stop ? (
+        <Suspense fallback={null}>
+          <StopNotice stop={stop} />
+        </Suspense>
+      ) : null}
       <Answers />
       <PanelBoundary name="The joint">
         <Suspense fallback={<main id="sheet" className={styles.coming} aria-busy="true" />}>

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { useStaleness } from '../state/use-staleness.ts';
 import styles from './stale-frame.module.css';
+import { StaleTag } from './stale-tag.tsx';
 
 interface StaleFrameProps {
   readonly of: 'answers' | 'ranking';
@@ -13,21 +14,8 @@ export function StaleFrame({ of, children }: StaleFrameProps) {
   const isStale = staleness[of];
   return (
     <div className={isStale ? styles.stale : styles.fresh} data-stale={isStale || undefined}>
-      {isStale ? <StaleTag answering={staleness.answering} /> : null}
+      {isStale ? <StaleTag waiting={staleness.waiting} /> : null}
       {children}
     </div>
-  );
-}
-
-interface StaleTagProps {
-  readonly answering: string;
-  readonly isAbove?: boolean;
-}
-
-export function StaleTag({ answering, isAbove = false }: StaleTagProps) {
-  return (
-    <p className={isAbove ? `${styles.tag} ${styles.above}` : styles.tag}>
-      Stale: answers the last valid joint, {answering}
-    </p>
   );
 }

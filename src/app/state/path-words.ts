@@ -31,3 +31,7 @@ export function shownAtPath(document: JointDocument, path: string): string {
   if (texts.length === 0) return '';
   return unit === '' ? texts.join(', ') : `${texts.join(', ')}${NO_BREAK_SPACE}${unit}`;
 }
+
+/** What the answers go by instead of what waits in the fields: "knurl diameter 5.0 mm". */
+export const answeringWords = (document: JointDocument, waiting: readonly string[]): string =>
+  waiting.map((path) => `${nameOfPath(path)} ${shownAtPath(document, path)}`.trim()).join(', ');

@@ -1,5 +1,4 @@
 import type { JointDocument } from '../../storage/document.ts';
-import { nameOfPath, shownAtPath } from './path-words.ts';
 import { pathOfField, type Sheet } from './sheet.ts';
 
 /** What on the page no longer answers what stands in the fields. */
@@ -8,11 +7,11 @@ export interface Staleness {
   readonly answers: boolean;
   /** The ranking, which every insert of the drawer has a part in. */
   readonly ranking: boolean;
-  /** Which joint is answered instead: "knurl diameter 5.0 mm". */
-  readonly answering: string;
+  /** Paths of the fields that wait. */
+  readonly waiting: readonly string[];
 }
 
-const FRESH: Staleness = { answers: false, ranking: false, answering: '' };
+const FRESH: Staleness = { answers: false, ranking: false, waiting: [] };
 /** Keys of the document that no number follows from. */
 const IDLE = /^(name|scenario|drawer\.\d+\.(label|count))$/;
 const DRAWER_INDEX = /^drawer\.(\d+)\./;
@@ -26,7 +25,7 @@ export function stalenessOf(sheet: Sheet, shownInsert: string | undefined): Stal
   return {
     answers: waiting.some((path) => concerns(document, path, shownInsert)),
     ranking: true,
-    answering: waiting.map((path) => `${nameOfPath(path)} ${shownAtPath(document, path)}`.trim()).join(', '),
+    waiting,
   };
 }
 

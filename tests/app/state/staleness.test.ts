@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
 import { admit } from '../../../src/app/state/admit.ts';
+import { answeringWords } from '../../../src/app/state/path-words.ts';
 import { type SheetAction, sheetOf, sheetReducer } from '../../../src/app/state/sheet.ts';
 import { stalenessOf } from '../../../src/app/state/staleness.ts';
 
@@ -11,26 +12,24 @@ const typed = (path: string, value: unknown): SheetAction => ({
   at: 0,
   admit,
 });
-const staleAfter = (...actions: readonly SheetAction[]) =>
-  stalenessOf(actions.reduce(sheetReducer, sheetOf(SENSOR_LID)), 'slim-long');
+const after = (actions: readonly SheetAction[]) => actions.reduce(sheetReducer, sheetOf(SENSOR_LID));
+const staleAfter = (...actions: readonly SheetAction[]) => stalenessOf(after(actions), 'slim-long');
+const answeringAfter = (...actions: readonly SheetAction[]) =>
+  answeringWords(after(actions).journal.present, staleAfter(...actions).waiting);
 
 describe('stalenessOf', () => {
   test('is fresh as long as every field was taken', () => {
-    expect(staleAfter(typed('joint.gap_mm', 0.3))).toEqual({ answers: false, ranking: false, answering: '' });
+    expect(staleAfter(typed('joint.gap_mm', 0.3))).toEqual({ answers: false, ranking: false, waiting: [] });
   });
   test('names the value that is answered instead of a refused one', () => {
-    expect(staleAfter(typed('joint.clamped.clearanceHole_mm', 2.2))).toEqual({
-      answers: true,
-      ranking: true,
-      answering: 'clearance hole ⌀ 3.4\u00a0mm',
-    });
+    const narrow = typed('joint.clamped.clearanceHole_mm', 2.2);
+    expect(staleAfter(narrow)).toMatchObject({ answers: true, ranking: true });
+    expect(answeringAfter(narrow)).toBe('clearance hole ⌀ 3.4\u00a0mm');
   });
   test('concerns the answers where the insert shown was typed wrong', () => {
-    expect(staleAfter(typed('drawer.1.length_mm', [40]))).toEqual({
-      answers: true,
-      ranking: true,
-      answering: 'length 5.7\u00a0mm',
-    });
+    const long = typed('drawer.1.length_mm', [40]);
+    expect(staleAfter(long)).toMatchObject({ answers: true, ranking: true });
+    expect(answeringAfter(long)).toBe('length 5.7\u00a0mm');
   });
   test('concerns the ranking alone where another insert was', () => {
     expect(staleAfter(typed('drawer.3.pilotDiameter_mm', [6.1]))).toMatchObject({
@@ -44,10 +43,8 @@ describe('stalenessOf', () => {
       key: 'joint.loads.pull_N@list',
       unread: is,
     });
-    expect(staleAfter(unread(true))).toMatchObject({
-      answers: true,
-      answering: 'pull on this joint 90\u00a0N',
-    });
+    expect(staleAfter(unread(true)).answers).toBe(true);
+    expect(answeringAfter(unread(true))).toBe('pull on this joint 90\u00a0N');
     expect(staleAfter(unread(true), unread(false)).answers).toBe(false);
   });
   test('does not come from a name that was refused', () => {
