@@ -4,6 +4,7 @@ import { insertDimensions } from '../../../core/inserts/insert-dimensions.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Candidate, RejectedCandidate } from '../../../core/recommend/recommendation.ts';
 import {
+  capitalised,
   diameterNumber,
   forceNumber,
   forceText,
@@ -134,14 +135,15 @@ function NameCell({ insert, action, isOut, isChosen, onChoose }: NameCellProps) 
 }
 
 function HoleCells({ assessment }: { readonly assessment: JointAssessment }) {
-  const { drawn, depth } = assessment.hole;
+  const { drawn, depth, existing } = assessment.hole;
+  const name = existing ? 'hole given' : 'hole to draw';
   return (
     <>
-      <td className={styles['number']} data-name="hole to draw, ⌀ mm">
+      <td className={styles['number']} data-name={`${name}, ⌀ mm`}>
         <ComputedValue
           derived={drawn}
           text={diameterNumber(drawn.value)}
-          label={`Hole to draw, ${lengthText(drawn.value)}`}
+          label={`${capitalised(name)}, ${lengthText(drawn.value)}`}
         />
       </td>
       <td className={styles['number']} data-name="deep, mm">

@@ -1,12 +1,14 @@
 import { useState } from 'react';
 import type { Insert } from '../../../core/inserts/insert.ts';
 import { insertDimensions } from '../../../core/inserts/insert-dimensions.ts';
+import type { Joint } from '../../../core/joint/joint.ts';
 import type { Recommendation } from '../../../core/recommend/recommendation.ts';
 import { decimalText } from '../../../wording/amount.ts';
 import { OutRow, RankRow } from './rank-rows.tsx';
 import styles from './which-insert.module.css';
 
 export interface RankTableProps {
+  readonly joint: Joint;
   readonly drawer: readonly Insert[];
   readonly recommendation: Extract<Recommendation, { readonly kind: 'answered' }>;
   readonly chosenInsertId: string;
@@ -18,7 +20,7 @@ const ROWS_AT_FIRST = 12;
 const COLUMNS = 8;
 
 /** The drawer as one table: rank, size, what to draw, what it holds, what limits it. */
-export function RankTable({ drawer, recommendation, chosenInsertId, onChoose }: RankTableProps) {
+export function RankTable({ joint, drawer, recommendation, chosenInsertId, onChoose }: RankTableProps) {
   const [all, setAll] = useState(false);
   const { ranked, rejected } = recommendation;
   const inserts = new Map(drawer.map((insert) => [insert.id, insert]));
@@ -36,6 +38,7 @@ export function RankTable({ drawer, recommendation, chosenInsertId, onChoose }: 
     }),
   );
   const [best] = ranked;
+  const isGiven = joint.holes.existing !== undefined;
   const hidden = ranked.length + rejected.length - shown.length;
   return (
     <div>
@@ -48,7 +51,7 @@ export function RankTable({ drawer, recommendation, chosenInsertId, onChoose }: 
               Insert, knurl ⌀ × length
             </th>
             <th scope="col" className={styles['number']}>
-              Hole to draw
+              {isGiven ? 'Hole given' : 'Hole to draw'}
               <br />⌀ mm
             </th>
             <th scope="col" className={styles['number']}>

@@ -29,6 +29,7 @@ export function WhichInsert({ joint, drawer, recommendation, chosenInsertId, onC
       aside={`${count} Ranked by the margin of the whole joint, not by pull-out alone.`}
     >
       <RankTable
+        joint={joint}
         drawer={drawer}
         recommendation={recommendation}
         chosenInsertId={chosenInsertId}
