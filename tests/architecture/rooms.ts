@@ -10,7 +10,7 @@ export interface Room {
 export const ROOMS: Readonly<Record<string, Room>> = {
   core: { rooms: {}, packages: [] },
   data: { rooms: { core: 'types' }, packages: [] },
-  storage: { rooms: { core: 'all' }, packages: ['zod'] },
+  storage: { rooms: { core: 'all' }, packages: ['zod', 'papaparse'] },
   wording: { rooms: { core: 'all', storage: 'all' }, packages: [] },
   headless: { rooms: { core: 'all', data: 'all', storage: 'all', wording: 'all' }, packages: ['node:'] },
   solids: { rooms: { core: 'all' }, packages: ['fflate', 'earcut', 'saxes'] },

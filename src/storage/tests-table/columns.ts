@@ -1,0 +1,58 @@
+/** What a column of a table of tests can be. */
+export const COLUMN_KEYS = [
+  'date',
+  'insert',
+  'kind',
+  'value',
+  'unit',
+  'result',
+  'setting',
+  'material',
+  'printer',
+  'leverRatio',
+  'bore_mm',
+  'batch',
+  'note',
+] as const;
+
+export type ColumnKey = (typeof COLUMN_KEYS)[number];
+
+/** Which column of the table holds what; a key without a column is taken from the set-up. */
+export type Columns = Readonly<Partial<Record<ColumnKey, number>>>;
+
+/** Words that headers of benches use, folded. */
+const HEADER_WORDS: Readonly<Record<ColumnKey, readonly string[]>> = {
+  date: ['date', 'day', 'datum'],
+  insert: ['insert', 'size', 'part'],
+  kind: ['kind', 'test', 'type'],
+  value: ['value', 'reading', 'force', 'torque', 'load', 'kg', 'kgf', 'n', 'nm', 'result value'],
+  unit: ['unit', 'units'],
+  result: ['result', 'failure', 'how it ended', 'outcome', 'broke'],
+  setting: ['setting', 'set', 'method'],
+  material: ['material', 'filament', 'plastic'],
+  printer: ['printer', 'machine'],
+  leverRatio: ['lever', 'lever ratio', 'leverratio'],
+  bore_mm: ['bore', 'hole', 'bore_mm'],
+  batch: ['batch', 'group', 'what was varied', 'variant'],
+  note: ['note', 'notes', 'remark', 'comment'],
+};
+
+const folded = (header: string): string =>
+  header
+    .toLowerCase()
+    .replace(/[[({].*$/, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+/** The columns that the words of a header propose; a person has the last word. */
+export function proposedColumns(header: readonly string[]): Columns {
+  const names = header.map(folded);
+  const found = COLUMN_KEYS.flatMap((key) => {
+    const at = names.findIndex((name) => name === key.toLowerCase() || HEADER_WORDS[key].includes(name));
+    return at < 0 ? [] : [[key, at] as const];
+  });
+  return Object.fromEntries(found);
+}
+
+/** A unit that stands in the header instead of the cells: "Force [kg]", "torque (N·m)". */
+export const unitInHeader = (header: string): string | undefined => /[[(]([^\])]+)[\])]/.exec(header)?.[1];
