@@ -26,6 +26,8 @@ export function sentenceOfCell(fault: CellFault): string {
       return fault.text === '' ? 'There is no reading.' : `“${fault.text}” is no number.`;
     case 'ambiguous-number':
       return `“${fault.text}” may be a thousand or a decimal. Write it with a point for decimals and no sign for thousands.`;
+    case 'out-of-range':
+      return `“${fault.text}” lies outside of ${decimalText(fault.least, 2)} to ${decimalText(fault.greatest, 0)}.`;
     case 'unknown-unit':
       return `“${fault.text}” is no unit of a force or torque. Write kg, N, lbf, N·m, cN·m, in·lb or kgf·cm.`;
     case 'no-date':

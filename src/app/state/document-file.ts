@@ -16,8 +16,8 @@ export function documentFileName(name: string): string {
 }
 
 /** Hands a text to the browser as a file to save. */
-export function saveText(text: string, fileName: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function saveText(text: string, fileName: string, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;

@@ -6,11 +6,11 @@ import {
   isForce,
   readDate,
   readKind,
-  readNumber,
   readReading,
   readResult,
   readSetting,
   readUnit,
+  readWithin,
   type TestWords,
 } from './read-cells.ts';
 import type { Table } from './table.ts';
@@ -109,8 +109,8 @@ function testOf(
   const result = line.cell('result', (text) => readResult(words, text));
   const date = line.cell('date', readDate);
   const setting = line.cell('setting', (text) => readSetting(words, text));
-  const leverRatio = line.cell('leverRatio', readNumber);
-  const bore = line.cell('bore_mm', readNumber);
+  const leverRatio = line.cell('leverRatio', (text) => readWithin('leverRatio', text));
+  const bore = line.cell('bore_mm', (text) => readWithin('holeDiameter_mm', text));
   const fault = line.fault();
   if (fault) return fault;
   if (reading === undefined) return { column: 'value', fault: { code: 'no-number', text: '' } };

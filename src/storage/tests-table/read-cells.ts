@@ -1,10 +1,17 @@
 import type { TestRecord } from '../document.ts';
 import { FORCE_UNITS, TEST_KINDS, TEST_RESULTS, TEST_SETTINGS, TORQUE_UNITS } from '../document.ts';
+import { LIMITS, type LimitName } from '../limits.ts';
 
 /** Why a cell is not taken. */
 export type CellFault =
   | { readonly code: 'no-number'; readonly text: string }
   | { readonly code: 'ambiguous-number'; readonly text: string }
+  | {
+      readonly code: 'out-of-range';
+      readonly text: string;
+      readonly least: number;
+      readonly greatest: number;
+    }
   | { readonly code: 'unknown-unit'; readonly text: string }
   | { readonly code: 'no-date'; readonly text: string }
   | { readonly code: 'ambiguous-date'; readonly text: string }
@@ -70,13 +77,26 @@ export function readNumber(typed: string): Cell<number> {
   return refused({ code: 'no-number', text: typed });
 }
 
+/** A number that the document takes at a key. */
+export function readWithin(limit: LimitName, text: string): Cell<number> {
+  const number = readNumber(text);
+  return number.kind === 'refused' ? number : within(limit, number.value, text);
+}
+
+function within(limit: LimitName, value: number, text: string): Cell<number> {
+  const { least, greatest } = LIMITS[limit];
+  return value < least || value > greatest
+    ? refused({ code: 'out-of-range', text, least, greatest })
+    : read(value);
+}
+
 const LEADING_NUMBER = /^([+-]?[\d.,\s\u00a0']*\d)\s*(\D*)$/;
 
 /** A reading with or without its unit: "41,5", "41.5 kg". */
 export function readReading(text: string): Cell<{ readonly value: number; readonly unit?: Unit }> {
   const parts = LEADING_NUMBER.exec(text.trim());
   if (!parts) return refused({ code: 'no-number', text });
-  const value = readNumber(parts[1] ?? '');
+  const value = readWithin('testValue', parts[1] ?? '');
   if (value.kind === 'refused') return value;
   const written = (parts[2] ?? '').trim();
   if (written === '') return read({ value: value.value });

@@ -80,6 +80,34 @@ describe('TestLog', () => {
     const ends = within(screen.getByLabelText('How it ended')).getAllByRole('option');
     expect(ends.map(({ textContent }) => textContent)).not.toContain('insert out, clean');
   });
+  test('takes the good lines of a pasted table, and names the others with their reason', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Read a table of tests' }));
+    const field = await screen.findByLabelText(/^A table of tests/);
+    await user.click(field);
+    await user.paste('insert;reading;how it ended\nwide-four;41,5 kg;boss split\nwide-four;lots;held');
+    expect(screen.getByRole('status')).toHaveTextContent('One line becomes a test; one is not taken:');
+    expect(screen.getByText(/^Line 3, reading: “lots” is no number/)).toBeInTheDocument();
+    await user.click(screen.getByRole('button', { name: 'Take the test' }));
+    expect(seen.tests).toHaveLength(1);
+    expect(theTest(0)).toMatchObject({
+      id: 'test-1',
+      insert: 'wide-four',
+      value: 41.5,
+      result: 'boss-split',
+    });
+  });
+  test('lets a person say which column is which', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Read a table of tests' }));
+    await user.click(await screen.findByLabelText(/^A table of tests/));
+    await user.paste('mass,when\n37,2026-03-09');
+    expect(screen.getByRole('status')).toHaveTextContent('one is not taken');
+    await user.selectOptions(screen.getByLabelText('reading'), 'mass');
+    await user.selectOptions(screen.getByLabelText('date'), 'when');
+    await user.click(screen.getByRole('button', { name: 'Take the test' }));
+    expect(theTest(0)).toMatchObject({ value: 37, unit: 'kgf', date: '2026-03-09' });
+  });
   test('takes a test out, and gives its number to nobody while a higher one is there', async () => {
     const user = shown();
     await user.click(screen.getByRole('button', { name: 'Enter test 1' }));

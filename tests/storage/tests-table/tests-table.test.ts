@@ -168,6 +168,14 @@ describe('importTests', () => {
       [1.3, 'N·m', 'torque-out', 'insert-turned', undefined],
     ]);
   });
+  test.each([
+    ['reading\n1000000', 'value'],
+    ['reading\n-4', 'value'],
+    ['reading;lever\n37;900', 'leverRatio'],
+    ['reading;bore\n37;0.01', 'bore_mm'],
+  ])('refuses what a joint would not keep: %j', (text, column) => {
+    expect(imported(text).refused).toMatchObject([{ line: 2, column, fault: { code: 'out-of-range' } }]);
+  });
   test('takes from the set-up what no column says', () => {
     expect(imported('reading\n37').taken[0]?.test).toEqual({ ...SET_UP, id: 'test-4', value: 37 });
   });

@@ -40,12 +40,13 @@ function firstTest(document: JointDocument, insert: string): Omit<TestRecord, 'i
 export function withNextTest(
   document: JointDocument,
   { insert, date }: { readonly insert: string; readonly date: string },
-): { readonly id: string; readonly edit: Edit } {
+): { readonly id: string; readonly test: TestRecord; readonly edit: Edit } {
   const { tests } = document;
   const id = `test-${nextNumber(tests)}`;
   const last = tests.at(-1);
   const setUp = last ? blank(last) : firstTest(document, insert);
-  return { id, edit: { path: 'tests', value: [...tests, { ...setUp, id, date }] } };
+  const test: TestRecord = { ...setUp, id, date };
+  return { id, test, edit: { path: 'tests', value: [...tests, test] } };
 }
 
 function blank(last: TestRecord): Omit<TestRecord, 'id' | 'date'> {
