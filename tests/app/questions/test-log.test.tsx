@@ -5,9 +5,11 @@ import { describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
 import { nextNumber, withNextTest, withoutTest } from '../../../src/app/questions/test-log/test-edits.ts';
 import TestLog from '../../../src/app/questions/test-log/test-log.tsx';
+import { openDoor } from '../../../src/app/state/door.ts';
 import { useSheet } from '../../../src/app/state/sheet-context.ts';
 import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
 import type { JointDocument, TestRecord } from '../../../src/storage/document.ts';
+import { testRecord } from '../../support/bench-tests.ts';
 import { expectRelative } from '../../support/published.ts';
 
 let seen: JointDocument = SENSOR_LID;
@@ -107,6 +109,27 @@ describe('TestLog', () => {
     await user.selectOptions(screen.getByLabelText('date'), 'when');
     await user.click(screen.getByRole('button', { name: 'Take the test' }));
     expect(theTest(0)).toMatchObject({ value: 37, unit: 'kgf', date: '2026-03-09' });
+  });
+  test('says at each row what it says of the bond, or why it is left out', async () => {
+    const record = (changes: Partial<TestRecord>): TestRecord => ({
+      ...testRecord(changes),
+      insert: 'tall-five',
+    });
+    await openDoor();
+    shown({
+      ...SENSOR_LID,
+      tests: [
+        record({ id: 'test-1', value: 107 }),
+        record({ id: 'test-2', value: 50, kind: 'proof-pull', result: 'held' }),
+        record({ id: 'test-3', setting: 'nut', value: 88 }),
+        record({ id: 'test-4', value: 0 }),
+      ],
+    });
+    const [pulled, proof, nut, empty] = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
+    expect(pulled).toMatch(/insert out, with plastic bond 0\.\d\d/);
+    expect(proof).toMatch(/held held: bond at least 0\.\d\d/);
+    expect(nut).toContain('says nothing of the bond');
+    expect(empty).toContain('Left out. It has no reading yet.');
   });
   test('takes a test out, and gives its number to nobody while a higher one is there', async () => {
     const user = shown();

@@ -27,7 +27,7 @@ async function saveTable({ name, tests }: JointDocument): Promise<void> {
 /** Tests at the bench: entered one after the other, kept with the joint. */
 export default function TestLog() {
   const { sheet, document, edit } = useSheet();
-  const { shown, drawer } = useFindings();
+  const { shown, drawer, evidence } = useFindings();
   const [open, setOpen] = useState<string | null>(null);
   const [isReading, setReading] = useState(false);
   const { tests } = document;
@@ -61,6 +61,7 @@ export default function TestLog() {
               test={test}
               document={document}
               inserts={inserts}
+              finding={evidence?.findings.find((one) => one.test.id === test.id)}
               isOpen={open === test.id}
               onOpen={(isOpen) => setOpen(isOpen ? test.id : null)}
             />

@@ -1,7 +1,9 @@
 import { useEffect, useRef } from 'react';
+import type { TestFinding } from '../../../core/bench/evidence.ts';
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
 import { decimalText, NO_BREAK_SPACE } from '../../../wording/amount.ts';
-import { TEST_KIND_NAMES, TEST_RESULT_NAMES } from '../../../wording/bench-tests.ts';
+import { sentenceOfTestFault, TEST_KIND_NAMES, TEST_RESULT_NAMES } from '../../../wording/bench-tests.ts';
+import { wordsOfFinding } from '../../../wording/test-findings.ts';
 import type { Choice } from '../../fields/field-props.ts';
 import { useSheetActions } from '../../state/sheet-context.ts';
 import { withoutTest } from './test-edits.ts';
@@ -15,8 +17,8 @@ interface TestRowProps {
   readonly inserts: readonly Choice<string>[];
   readonly isOpen: boolean;
   readonly onOpen: (open: boolean) => void;
-  /** Why the test says nothing in the answers; absent: it speaks. */
-  readonly leftOut?: string | undefined;
+  /** What the test says; absent: the joint is stopped, and nothing is asked of its tests. */
+  readonly finding?: TestFinding | undefined;
 }
 
 /** "test 7": how a coupon and its test are called. */
@@ -28,13 +30,15 @@ const readingText = ({ value, unit }: TestRecord): string =>
     : `${decimalText(value, Number.isInteger(value) ? 0 : 2)}${NO_BREAK_SPACE}${unit}`;
 
 /** One test: what was found, and the fields to put it right. */
-export function TestRow({ index, test, document, inserts, isOpen, onOpen, leftOut }: TestRowProps) {
+export function TestRow({ index, test, document, inserts, isOpen, onOpen, finding }: TestRowProps) {
   const { edit } = useSheetActions();
   const fields = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (isOpen) fields.current?.querySelector<HTMLElement>('input[inputmode="decimal"]')?.focus();
   }, [isOpen]);
   const name = nameOfTest(test);
+  const leftOut = finding?.fault && sentenceOfTestFault(finding.fault);
+  const said = finding && wordsOfFinding(finding);
   const insert = inserts.find(({ value }) => value === test.insert)?.label ?? `“${test.insert}”`;
   return (
     <li className={styles.test} data-left-out={leftOut === undefined ? undefined : ''}>
@@ -45,6 +49,7 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, leftOu
         <span className={styles.reading}>
           <b>{readingText(test)}</b> {TEST_KIND_NAMES[test.kind].toLowerCase()},{' '}
           {TEST_RESULT_NAMES[test.result]}
+          {said === undefined ? null : <span className={styles.said}> {said}</span>}
         </span>
         <span className={styles.presses}>
           <button
