@@ -175,6 +175,33 @@ export const SOURCES = {
   'own-model': { title: 'Model of this program, explained in docs/method.md', howKnown: 'derived' },
   'your-tests': { title: 'Your own tests', howKnown: 'read' },
   'your-measurement': { title: 'Your own measurement', howKnown: 'read' },
+  'iso-16269-6': {
+    title: 'ISO 16269-6, Determination of statistical tolerance intervals',
+    howKnown: 'from-memory',
+  },
+  'success-run': {
+    title: 'Success run: binomial bound when none of n fails (CMH-17, MMPDS)',
+    howKnown: 'from-memory',
+  },
+  'nist-handbook': {
+    title: 'NIST/SEMATECH e-Handbook of Statistical Methods',
+    howKnown: 'from-memory',
+  },
+  'welch-1947': { title: 'B. L. Welch, Biometrika 34 (1947) 28–35', howKnown: 'from-memory' },
+  'fieller-1954': {
+    title: 'E. C. Fieller, J. R. Statist. Soc. B 16 (1954) 175–185',
+    howKnown: 'from-memory',
+  },
+  'grubbs-1969': { title: 'F. E. Grubbs, Technometrics 11 (1969) 1–21', howKnown: 'from-memory' },
+  'vangel-1996': {
+    title: 'M. G. Vangel, The American Statistician 50 (1996) 21–26',
+    howKnown: 'from-memory',
+  },
+  'blom-1958': {
+    title: 'G. Blom, Statistical Estimates and Transformed Beta-Variables',
+    year: 1958,
+    howKnown: 'from-memory',
+  },
   elasticity: {
     title: 'Closed forms of linear elasticity (thick cylinder of Lamé, coaxial shear)',
     howKnown: 'read',
