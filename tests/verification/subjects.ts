@@ -18,6 +18,12 @@ import {
 import { CLEARANCE_HOLES, THREAD_TABLE } from './tables-of-threads.ts';
 import { THICK_RINGS } from './thick-rings.ts';
 import { INCH_THREADS, METRIC_THREADS } from './threads.ts';
+import {
+  CHI_SQUARED_QUANTILES,
+  PREDICTION_FACTORS,
+  PROOF_AND_OUTLIERS,
+  TOLERANCE_FACTORS,
+} from './tolerance.ts';
 import { NUT_FACTORS, TORQUE_AND_SCATTER } from './torque.ts';
 
 export interface Subject {
@@ -44,7 +50,10 @@ export const SUBJECTS: readonly Subject[] = [
   { title: 'Bolt groups', checks: BOLT_GROUPS },
   { title: 'Thick rings', checks: THICK_RINGS },
   { title: 'Measurement', checks: MEASUREMENT },
-  { title: 'Quantiles', checks: QUANTILES },
+  { title: 'Quantiles', checks: [...QUANTILES, ...CHI_SQUARED_QUANTILES] },
+  { title: 'Tolerance factors', checks: TOLERANCE_FACTORS },
+  { title: 'Prediction factors', checks: PREDICTION_FACTORS },
+  { title: 'Success runs and outliers', checks: PROOF_AND_OUTLIERS },
   { title: 'Hole error', checks: HOLE_ERROR },
   { title: 'Hole facets', checks: HOLE_FACETS },
   { title: 'Inside jaws in a hole', checks: INSIDE_JAWS },
