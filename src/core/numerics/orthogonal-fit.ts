@@ -31,8 +31,8 @@ const less = (values: readonly number[], factor: number, other: readonly number[
  *
  *     X − X̄ = Q·R        R·b = Qᵀ·(y − ȳ)        residuals r = (y − ȳ) − Q·Qᵀ·(y − ȳ)
  *
- * Columns and response are centred first; then modified Gram-Schmidt, each column made upright twice. A column
- * without an own share has slope 0: the caller looks at the shares.
+ * Columns and response are centred first; then modified Gram-Schmidt, the response with them. A column without
+ * an own share has slope 0: the caller looks at the shares.
  *
  * @param columns - predictors, each as long as the response
  * @param response - at least one value
@@ -53,13 +53,11 @@ export function orthogonalFit(
   for (const [place, column] of columns.entries()) {
     let own = column.map((value) => value - (means[place] ?? 0));
     const length = Math.sqrt(dot(own, own));
-    for (let round = 0; round < 2; round += 1) {
-      for (const [earlier, unit] of upright.entries()) {
-        const along = dot(unit, own);
-        own = less(own, along, unit);
-        const row = triangle[earlier];
-        if (row) row[place] = (row[place] ?? 0) + along;
-      }
+    for (const [earlier, unit] of upright.entries()) {
+      const along = dot(unit, own);
+      own = less(own, along, unit);
+      const row = triangle[earlier];
+      if (row) row[place] = along;
     }
     const ownLength = Math.sqrt(dot(own, own));
     ownShares.push(length === 0 ? 0 : ownLength / length);

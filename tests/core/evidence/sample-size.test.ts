@@ -26,6 +26,9 @@ describe('powerOfRatio', () => {
   });
 });
 
+/** R: power.t.test(n = 8, delta = log(1.2), sd = 0.12, strict = TRUE)$power */
+const POWER_OF_EIGHT = 0.80652049140965;
+
 describe('testsNeeded', () => {
   test('is the least number with the power asked for', () => {
     const wanted = fc.record({
@@ -45,6 +48,12 @@ describe('testsNeeded', () => {
       }),
       { numRuns: 40 },
     );
+  });
+  test('is eight for a fifth more at s 0.12, with a power of 0.807', () => {
+    const found = testsNeeded({ ratio: 1.2, deviation: 0.12, falseAlarm: 0.05 }, 0.8);
+    if (found.kind === 'refused') throw new Error(found.code);
+    expect(found.each.value).toBe(8);
+    expectRelative(found.power.value, POWER_OF_EIGHT, 1e-9);
   });
   test('is two where two are enough', () => {
     const found = testsNeeded({ ratio: 9, deviation: 0.05, falseAlarm: 0.05 }, 0.9);
