@@ -5,6 +5,7 @@ import { openDocumentText } from '../storage/open-document.ts';
 import type { Refusal } from '../storage/refusal.ts';
 import { resolveDocument } from '../storage/resolve.ts';
 import { withEvidence } from '../storage/with-evidence.ts';
+import { printerRefusals } from '../storage/with-printer.ts';
 import { sentenceOfRefusal } from '../wording/refusals.ts';
 import { reportOf } from './report.ts';
 
@@ -43,6 +44,11 @@ function main([file, ...others]: readonly string[]): void {
   const resolved = resolveDocument(opened.document, CATALOGUE);
   if (resolved.kind === 'refused') {
     fail(resolved.refusals.map(lineOf));
+    return;
+  }
+  const unsound = printerRefusals(opened.document);
+  if (unsound.length > 0) {
+    fail(unsound.map(lineOf));
     return;
   }
   const { drawer, chosenInsert } = resolved.value;

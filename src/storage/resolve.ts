@@ -6,7 +6,7 @@ import type { Joint } from '../core/joint/joint.ts';
 import type { Thread } from '../core/screws/thread.ts';
 import { DRIVER_DEVIATION, HAND_DEVIATION } from '../core/torque/tool-deviation.ts';
 import { toCore } from '../core/units/convert.ts';
-import type { InsertRecord, JointDocument } from './document.ts';
+import type { InsertRecord, JointDocument, PrinterRecord } from './document.ts';
 import { LEAST_LOAD_N } from './least-values.ts';
 import type { Refusal } from './refusal.ts';
 import { resolveExistingHole } from './resolve-existing-hole.ts';
@@ -23,6 +23,8 @@ export interface ResolvedDocument {
   readonly chosenInsert?: string;
   /** Every test of the document; what they say is asked of `withEvidence`. */
   readonly bench: readonly BenchTest[];
+  /** The printer that the joint names; its holes are asked of `withPrinter`. */
+  readonly printer?: PrinterRecord;
 }
 
 export type Resolved =
@@ -64,7 +66,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     }
   }
   const drawer = resolveDrawer(document, catalogue, faults);
-  resolvePrinter(document, catalogue, faults);
+  const printer = resolvePrinter(document, catalogue, faults);
   if (
     document.chosenInsert !== undefined &&
     !document.drawer.some((one) => one.id === document.chosenInsert)
@@ -76,6 +78,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     compensation: given.holes.compensation,
     fit: given.holes.fit_mm,
     step: given.holes.step_mm,
+    ...(given.holes.facets === undefined ? {} : { facets: given.holes.facets }),
   };
   const existing = resolveExistingHole(document, holes, faults);
   const bench = resolveTests(document, drawer, catalogue, faults);
@@ -120,7 +123,7 @@ export function resolveDocument(document: JointDocument, catalogue: Catalogue): 
     factors: { limits: given.factors.limits, closed: given.factors.closed },
   };
   const chosen = document.chosenInsert === undefined ? {} : { chosenInsert: document.chosenInsert };
-  return { kind: 'resolved', value: { joint, drawer, bench, ...chosen } };
+  return { kind: 'resolved', value: { joint, drawer, bench, ...chosen, ...(printer ? { printer } : {}) } };
 }
 
 function resolveDrawer(document: JointDocument, catalogue: Catalogue, faults: Faults): readonly Insert[] {

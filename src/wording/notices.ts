@@ -33,6 +33,14 @@ const setting: Readonly<Record<SettingMethod, string>> = SETTING_NAMES;
 const WORDS = {
   'hole-outside-fit-range': (facts) =>
     `A hole of ${length(facts, 'drawn')} lies outside of ${length(facts, 'least')} to ${length(facts, 'greatest')}, the diameters that the printer’s behaviour was measured on. Print a gauge before you trust it.`,
+  'gauge-was-compensated': (facts) =>
+    `The gauge of ${word(facts, 'printer')} was printed with the slicer enlarging its holes, and this joint is drawn without that. Its readings do not apply; the hole is that of an unknown printer.`,
+  'printer-of-other-material': (facts) =>
+    `${word(facts, 'printer')} was read in ${word(facts, 'read')}, and this part is ${word(facts, 'material')}: it may shrink otherwise. Read a gauge of the same material.`,
+  'printer-of-other-layers': (facts) =>
+    `${word(facts, 'printer')} was read at layers of ${length(facts, 'read')}, and this part has ${length(facts, 'layerHeight')}.`,
+  'few-holes-read': (facts) =>
+    `${number(facts, 'count') === 1 ? 'One hole was' : 'Two holes were'} read on your printer; from ${countWord(number(facts, 'enough'))} on the answer is yours more than ours.`,
   'hole-rarely-fits': (facts) =>
     `Only ${decimalText(number(facts, 'percent'), 0)} in 100 printed bores are expected to fit. Measure a printed hole of your own, and the answer narrows.`,
   'above-service-temperature': (facts) =>

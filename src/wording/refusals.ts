@@ -10,6 +10,7 @@ type Facts = Refusal['facts'];
 const text = (facts: Facts, key: string): string =>
   String(facts[key] ?? 'what was given').replace(/^-(?=\d)/, '\u2212');
 const number = (facts: Facts, key: string): number => Number(facts[key] ?? 0);
+const length = (facts: Facts, key: string): string => lengthText(number(facts, key));
 const withUnit = (facts: Facts, key: string, path: string): string => {
   const unit = unitOfPath(path);
   return unit === '' ? text(facts, key) : `${text(facts, key)}\u00a0${unit}`;
@@ -119,6 +120,22 @@ const WORDS = {
   'duplicate-id': (facts) => ({
     wrong: `“${text(facts, 'value')}” names two inserts of the drawer.`,
     cause: 'Give one of them another name.',
+  }),
+  'hole-looks-like-inches': (facts) => ({
+    wrong: `${length(facts, 'value')} does not suit the other diameter.`,
+    cause: `Was it read in inches? ${length(facts, 'inMillimetres')} would suit.`,
+  }),
+  'hole-looks-like-radius': (facts) => ({
+    wrong: `${length(facts, 'value')} is about half of the other diameter.`,
+    cause: `Is it a radius? The diameter would be ${length(facts, 'diameter')}.`,
+  }),
+  'hole-swapped': (facts) => ({
+    wrong: `The hole is said to print larger than drawn, ${length(facts, 'measured')} for ${length(facts, 'drawn')}, where the others print smaller.`,
+    cause: 'Were drawn and measured swapped?',
+  }),
+  'hole-error-implausible': (facts) => ({
+    wrong: `A hole drawn at ${length(facts, 'drawn')} does not print to ${length(facts, 'measured')}.`,
+    cause: 'Is it another hole, or a slip of a digit?',
   }),
   'no-such-printer': (facts) => ({
     wrong: `The joint’s printer, “${text(facts, 'value')}”, is not among the printers.`,

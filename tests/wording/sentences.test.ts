@@ -41,6 +41,13 @@ const NOTICES = {
   'short-insert': [{ length: 3, least: 3.3, thread: 'M3' }, ['3.0', 'M3', '3.3']],
   'elastomer-host': [{ material: 'TPU' }, ['TPU']],
   'tightened-by-hand': [{ percent: 35 }, ['35']],
+  'gauge-was-compensated': [{ printer: 'Attic' }, ['Attic']],
+  'printer-of-other-material': [
+    { printer: 'Attic', read: 'petg', material: 'PLA' },
+    ['Attic', 'petg', 'PLA'],
+  ],
+  'printer-of-other-layers': [{ printer: 'Attic', read: 0.2, layerHeight: 0.12 }, ['0.2', '0.12']],
+  'few-holes-read': [{ count: 2, enough: 3 }, ['Two holes', 'three']],
   'bond-untested': [{ setting: 'heat-set' }, ['set with a hot iron']],
   'bond-tested': [
     { coupons: 3, own: 'pulled', before: 1302, after: 1184, characteristic: 958 },

@@ -46,9 +46,10 @@ export function findingsOf(document: JointDocument): Findings {
 }
 
 function evidenceIn(document: JointDocument, resolved: ResolvedDocument): WithEvidence {
-  if (resolved.bench.length === 0) return { joint: resolved.joint };
+  if (resolved.bench.length === 0 && resolved.printer === undefined) return { joint: resolved.joint };
   const withEvidence = openedEvidence();
-  if (withEvidence === undefined) throw new Error('a document with tests was opened before what reads them');
+  if (withEvidence === undefined)
+    throw new Error('a document with tests or a printer was opened before what reads them');
   return withEvidence(document, resolved);
 }
 

@@ -27,6 +27,10 @@ export interface SheetStore {
   readonly subscribe: (onChange: () => void) => () => void;
 }
 
+/** Whether nothing in a document asks for what comes with the door. */
+const isPlain = ({ tests, joint }: JointDocument): boolean =>
+  tests.length === 0 && joint.printer === undefined;
+
 export function sheetStore(first: JointDocument): SheetStore {
   let sheet = sheetOf(first);
   let found: { readonly document: JointDocument; readonly findings: Findings } | undefined;
@@ -59,7 +63,7 @@ export function sheetStore(first: JointDocument): SheetStore {
       tellUnread: (key, unread) => dispatch({ type: 'text-unread', key, unread }),
       open: (document) => {
         const show = () => dispatch({ type: 'open', document });
-        if (document.tests.length === 0 || openedDoor()) show();
+        if (isPlain(document) || openedDoor()) show();
         else void openDoor().then(show);
       },
       undo: () => dispatch({ type: 'undo' }),

@@ -40,11 +40,12 @@ export function drawnDiameterOf(behaviour: HoleBehaviour, bore: number): number 
  * Diameter to draw so that the wanted bore comes out, rounded to the step.
  *
  *     D + e(D) = Dt, then the nearest multiple of the step
+ *     a circle that leaves as a polygon of N corners is drawn larger by 1/cos(π/N) first
  *
  * With compensation in the slicer the wanted bore itself is drawn: never both.
  *
  * @param bore - wanted bore Dt [mm], > 0
- * @param habits - how the printer closes holes, where it is compensated, step [mm]
+ * @param habits - how the printer closes holes, where it is compensated, step [mm], corners of its polygon [-] or none
  * @returns D_CAD [mm]
  * @source hole-metrology-note fit
  * @source trade-practice pilot + 0.30 mm on a printer without calibration
@@ -52,16 +53,23 @@ export function drawnDiameterOf(behaviour: HoleBehaviour, bore: number): number 
  */
 export function holeToDraw(
   bore: Derived,
-  habits: { readonly behaviour: HoleBehaviour; readonly compensation: Compensation; readonly step: number },
+  habits: {
+    readonly behaviour: HoleBehaviour;
+    readonly compensation: Compensation;
+    readonly step: number;
+    readonly facets?: number;
+  },
 ): Derived {
-  const { behaviour, compensation, step } = habits;
+  const { behaviour, compensation, step, facets } = habits;
+  const polygon = facets === undefined ? 1 : Math.cos(Math.PI / facets);
+  const corners = facets === undefined ? [] : [entry('N', facets, '-')];
   if (compensation === 'in-slicer') {
     return {
       symbol: 'D_CAD',
-      value: roundedToStep(bore.value, step),
+      value: roundedToStep(bore.value / polygon, step),
       unit: 'mm',
-      formula: 'round(D_t/step) · step',
-      entries: [entryFrom(bore), entry('step', step, 'mm')],
+      formula: facets === undefined ? 'round(D_t/step) · step' : 'round(D_t/cos(π/N)/step) · step',
+      entries: [entryFrom(bore), entry('step', step, 'mm'), ...corners],
       source: 'trade-practice',
       standing: 'common-practice',
     };
@@ -69,10 +77,15 @@ export function holeToDraw(
   const exact = drawnDiameterOf(behaviour, bore.value);
   return {
     symbol: 'D_CAD',
-    value: roundedToStep(exact, step),
+    value: roundedToStep(exact / polygon, step),
     unit: 'mm',
-    formula: 'round((D_t − e)/step) · step',
-    entries: [entryFrom(bore), entryFrom(printError(behaviour, exact)), entry('step', step, 'mm')],
+    formula: facets === undefined ? 'round((D_t − e)/step) · step' : 'round((D_t − e)/cos(π/N)/step) · step',
+    entries: [
+      entryFrom(bore),
+      entryFrom(printError(behaviour, exact)),
+      entry('step', step, 'mm'),
+      ...corners,
+    ],
     source: behaviour.standing === 'measured' ? 'your-measurement' : 'hole-metrology-note',
     standing: behaviour.standing,
   };

@@ -1,3 +1,4 @@
+import { ENOUGH_READINGS } from '../holes/calibration-notices.ts';
 import { FITTED_DIAMETERS } from '../holes/print-error.ts';
 import type { NoticeCode } from './assessment.ts';
 import type { NoticeRule } from './notice-rule.ts';
@@ -8,6 +9,8 @@ const RARELY_FITS = 0.8;
 const PRACTICE_INFILL = 0.7;
 /** Wall above which the same study found no more to gain, mm. */
 const PRACTICE_WALL = 2.4;
+/** How far beyond the diameters read a hole is still among them, mm. */
+const READ_BEYOND = 0.25;
 /** Floor under a hole that printing services ask for, mm. */
 const PRACTICE_FLOOR = 2;
 
@@ -36,10 +39,33 @@ export const HOLE_NOTICES = {
     // A measured bore asks nothing of the printer.
     if (joint.holes.existing?.known === 'as-measured') return undefined;
     const drawn = found.hole.drawn.value;
-    const outside = drawn < FITTED_DIAMETERS.least || drawn > FITTED_DIAMETERS.greatest;
-    return outside && joint.holes.behaviour.standing === 'estimate'
-      ? { drawn, ...FITTED_DIAMETERS }
+    const { printer, behaviour } = joint.holes;
+    // A printer that was read is known between the diameters read on it.
+    const read = behaviour.standing === 'measured' ? printer?.calibration.range : undefined;
+    const { least, greatest } = read ?? FITTED_DIAMETERS;
+    const beyond = read ? READ_BEYOND : 0;
+    if (drawn >= least - beyond && drawn <= greatest + beyond) return undefined;
+    return { drawn, least, greatest, of: read ? 'readings' : 'published-fit' };
+  },
+  'gauge-was-compensated': ({ joint }) =>
+    joint.holes.printer?.rule.code === 'gauge-was-compensated'
+      ? { printer: joint.holes.printer.name }
+      : undefined,
+  'printer-of-other-material': ({ joint }) => {
+    const { printer } = joint.holes;
+    return printer && printer.material.id !== joint.host.material.id
+      ? { printer: printer.name, read: printer.material.name, material: joint.host.material.name }
       : undefined;
+  },
+  'printer-of-other-layers': ({ joint }) => {
+    const { printer } = joint.holes;
+    return printer && printer.layerHeight !== joint.host.layerHeight
+      ? { printer: printer.name, read: printer.layerHeight, layerHeight: joint.host.layerHeight }
+      : undefined;
+  },
+  'few-holes-read': ({ joint }) => {
+    const count = joint.holes.printer?.calibration.count ?? ENOUGH_READINGS;
+    return count < ENOUGH_READINGS ? { count, enough: ENOUGH_READINGS } : undefined;
   },
   'hole-rarely-fits': ({ joint, found }) => {
     // Of a hole that is there its own section tells, with what to do.

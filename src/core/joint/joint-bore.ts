@@ -6,6 +6,7 @@ import {
   measuredBore,
   measuredDeviationOf,
 } from '../holes/existing-hole.ts';
+import { effectiveDrawnOf } from '../holes/facets.ts';
 import { meltHeight, meltVolume } from '../holes/hole-depth.ts';
 import { holeToDraw } from '../holes/hole-to-draw.ts';
 import { boreDeviationOf, printError, printErrorOf } from '../holes/print-error.ts';
@@ -19,15 +20,22 @@ type HoleHabits = Pick<Joint, 'holes'>;
 /**
  * Bore to be expected from the drawn one, as a plain number.
  *
- *     D = D_CAD + e        e = 0 where the slicer compensates
+ *     D = D_e + e        e = 0 where the slicer compensates; D_e = D_CAD · cos(π/N) for a polygon of N corners
  *
  * @param joint - hole habits
  * @param drawn - drawn diameter D_CAD [mm], > 0
  * @returns D [mm]
  * @source hole-metrology-note see printError
  */
-export const expectedBoreOf = ({ holes: { behaviour, compensation } }: Joint, drawn: number): number =>
-  drawn + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, drawn));
+export function expectedBoreOf({ holes }: HoleHabits, drawn: number): number {
+  const { behaviour, compensation } = holes;
+  const seen = seenBySlicer(holes, drawn);
+  return seen + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, seen));
+}
+
+/** Diameter that the slicer sees of a drawn one. */
+const seenBySlicer = ({ facets }: HoleHabits['holes'], diameter: number): number =>
+  effectiveDrawnOf(facets === undefined ? { diameter } : { diameter, facets });
 
 /** The part of the hole that does not wait for the screw: bore, melt. */
 export interface Bore {
@@ -64,9 +72,9 @@ function meltIn(insert: InsertDimensions, bore: Derived): Pick<Bore, 'meltVolume
 }
 
 /** Printed less drawn diameter where the joint's hole is drawn; 0 where the slicer compensates. */
-export function printErrorIn({ holes: { behaviour, compensation } }: HoleHabits, drawn: number): Derived {
-  const error = printError(behaviour, drawn);
-  return compensation === 'in-slicer' ? { ...error, value: 0, formula: '0' } : error;
+export function printErrorIn({ holes }: HoleHabits, drawn: number): Derived {
+  const error = printError(holes.behaviour, seenBySlicer(holes, drawn));
+  return holes.compensation === 'in-slicer' ? { ...error, value: 0, formula: '0' } : error;
 }
 
 /**

@@ -1,6 +1,8 @@
+import type { HoleCalibration } from '../holes/calibrate-holes.ts';
 import type { ExistingHole } from '../holes/existing-hole.ts';
 import type { Compensation } from '../holes/hole-to-draw.ts';
 import type { HoleBehaviour } from '../holes/print-error.ts';
+import type { CompensationRule } from '../holes/slicer-compensation.ts';
 import type { Host } from '../host/host.ts';
 import type { ClampedMaterial, InsertMetal } from '../host/material.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
@@ -49,6 +51,15 @@ export interface Loads {
   readonly retightenings: number;
 }
 
+/** What is known of the holes of the printer that a joint is made on. */
+export interface PrinterHoles {
+  readonly name: string;
+  readonly material: { readonly id: string; readonly name: string };
+  readonly layerHeight: number;
+  readonly calibration: HoleCalibration;
+  readonly rule: CompensationRule;
+}
+
 /** The pattern of screws that the joint's screw is the worst of, and what each of them has to hold. */
 export interface ScrewGroup {
   readonly pattern: ScrewPattern;
@@ -79,6 +90,10 @@ export interface Joint {
     readonly fit: number;
     /** Step the drawn hole is rounded to, mm. */
     readonly step: number;
+    /** Corners of the polygon that leaves the CAD program for a circle; absent: a true circle. */
+    readonly facets?: number;
+    /** The printer whose holes were read; absent: an unknown one. */
+    readonly printer?: PrinterHoles;
     /** A hole that is there and is not drawn anew; absent: it is designed. */
     readonly existing?: ExistingHole;
   };
