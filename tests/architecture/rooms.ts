@@ -11,7 +11,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   core: { rooms: {}, packages: [] },
   data: { rooms: { core: 'types' }, packages: [] },
   storage: { rooms: { core: 'all' }, packages: ['zod', 'papaparse'] },
-  wording: { rooms: { core: 'all', storage: 'all' }, packages: [] },
+  wording: { rooms: { core: 'all', storage: 'all', solids: 'types' }, packages: [] },
   headless: { rooms: { core: 'all', data: 'all', storage: 'all', wording: 'all' }, packages: ['node:'] },
   solids: { rooms: { core: 'all' }, packages: ['fflate', 'earcut', 'saxes'] },
   workers: { rooms: { core: 'all', data: 'all', solids: 'all' }, packages: [] },

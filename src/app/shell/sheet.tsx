@@ -20,6 +20,12 @@ const WillItHold = lazy(() =>
 
 const TestLog = lazy(() => import('../questions/test-log/test-log.tsx'));
 
+const WhatTestsSay = lazy(() => import('../questions/what-tests-say/what-tests-say.tsx'));
+
+/** Comes with the one question that asks for it. */
+const HoleFinder = lazy(() =>
+  import('../questions/existing-hole/hole-finder.tsx').then((module) => ({ default: module.HoleFinder })),
+);
 const ExistingHole = lazy(() => import('../questions/existing-hole/existing-hole.tsx'));
 
 const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
@@ -45,6 +51,13 @@ export function Sheet() {
           <Suspense fallback={null}>
             <TestLog />
           </Suspense>
+        </PanelBoundary>
+        <PanelBoundary name="What the tests say">
+          <StaleFrame of="answers">
+            <Suspense fallback={<section id="tests" aria-busy="true" />}>
+              <WhatTestsSay />
+            </Suspense>
+          </StaleFrame>
         </PanelBoundary>
         {shown ? <CalculationLink shown={shown} /> : null}
       </main>
@@ -79,7 +92,7 @@ const Ranking = memo(function Ranking() {
 const GivenHole = () => (
   <PanelBoundary name="A hole that is there">
     <Suspense fallback={null}>
-      <ExistingHole />
+      <ExistingHole finder={<HoleFinder />} />
     </Suspense>
   </PanelBoundary>
 );

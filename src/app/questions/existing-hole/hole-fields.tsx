@@ -7,7 +7,7 @@ import { useSheetValue } from '../../state/sheet-context.ts';
 import styles from './existing-hole.module.css';
 import { EXISTING_PATH, HOLE_DEPTH, holeDiameter, holeKnownAs, type KnownAs } from './hole-edits.ts';
 
-const PLACE = 'existing-hole';
+export const PLACE = 'existing-hole';
 
 const KNOWN: readonly Choice<KnownAs | 'none'>[] = [
   { value: 'none', label: 'yet to be drawn' },

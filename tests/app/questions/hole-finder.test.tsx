@@ -1,0 +1,95 @@
+// @vitest-environment jsdom
+import { fireEvent, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, test } from 'vitest';
+import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { HoleFinder } from '../../../src/app/questions/existing-hole/hole-finder.tsx';
+import { useSheet } from '../../../src/app/state/sheet-context.ts';
+import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
+import type { FoundHole } from '../../../src/core/hole-finding/hole.ts';
+import type { JointDocument } from '../../../src/storage/document.ts';
+import type { FindHolesOfFile } from '../../../src/workers/holes-client.ts';
+import type { HolesOfFile } from '../../../src/workers/holes-requests.ts';
+
+const HOLE: FoundHole = {
+  mouth: { x: 3, y: 4, z: 9 },
+  direction: { x: 0, y: 0, z: -1 },
+  lie: 'vertical',
+  tilt: 0,
+  cornerDiameter: 4.4500012,
+  acrossFlats: 4.4405,
+  depth: 7.2,
+  depthAllRound: 7.2,
+  facets: 48,
+  turn: 6.2832,
+  ends: { mouth: 'open', far: 'closed' },
+};
+const found = (holes: readonly FoundHole[]): HolesOfFile => ({
+  kind: 'found',
+  found: { holes, total: holes.length, isInsideOut: false },
+  format: 'stl-binary',
+  triangles: 1_284,
+  extent: 41.3,
+  notices: [],
+});
+
+let seen: JointDocument = SENSOR_LID;
+function Watch() {
+  seen = useSheet().document;
+  return null;
+}
+const shown = (find: FindHolesOfFile) => {
+  render(
+    <SheetProvider first={SENSOR_LID}>
+      <HoleFinder find={find} />
+      <Watch />
+    </SheetProvider>,
+  );
+  return userEvent.setup();
+};
+const field = () => screen.getByLabelText(/^Find the hole in a file/);
+const part = () => new File(['solid'], 'bracket.stl');
+
+describe('HoleFinder', () => {
+  test('lists the holes of a file, and takes one over as drawn', async () => {
+    const user = shown(() => Promise.resolve({ kind: 'done', output: found([HOLE]) }));
+    fireEvent.change(field(), { target: { files: [part()] } });
+    const table = await screen.findByRole('table', { name: 'Holes of the part' });
+    expect(within(table).getByRole('rowheader')).toHaveTextContent('4.45');
+    expect(screen.getByRole('status')).toHaveTextContent('bracket.stl: binary STL, 1,284 triangles, 41.3');
+    await user.click(screen.getByRole('button', { name: /^Use hole 1/ }));
+    expect(seen.joint.holes.existing).toEqual({ diameter_mm: 4.45, known: 'as-drawn', depth_mm: 7.2 });
+  });
+  test('says why a file is not read, and keeps the joint', async () => {
+    const refusal = { code: 'truncated', bytes: 900, expected: 1284 } as const;
+    shown(() => Promise.resolve({ kind: 'done', output: { kind: 'refused', refusal } }));
+    fireEvent.change(field(), { target: { files: [part()] } });
+    expect(await screen.findByRole('alert')).toHaveTextContent('bracket.stl: The file ends too early.');
+    expect(seen).toBe(SENSOR_LID);
+  });
+  test('shows how far it is and can be stopped', async () => {
+    const user = shown(
+      (_, options) =>
+        new Promise((resolve) => {
+          options?.onProgress?.(0.4);
+          options?.signal?.addEventListener('abort', () => resolve({ kind: 'cancelled' }));
+        }),
+    );
+    fireEvent.change(field(), { target: { files: [part()] } });
+    expect(await screen.findByText(/Reading bracket.stl, 40 of 100/)).toBeInTheDocument();
+    await user.click(screen.getByRole('button', { name: 'Stop' }));
+    expect(screen.queryByText(/Reading/)).not.toBeInTheDocument();
+  });
+  test('takes a file that is dropped, and says when it has no hole', async () => {
+    shown(() => Promise.resolve({ kind: 'done', output: found([]) }));
+    const place = field().closest('div');
+    if (place === null) throw new Error('the field stands nowhere');
+    fireEvent.drop(place, { dataTransfer: { files: [part()] } });
+    expect(await screen.findByText(/No round hole was found/)).toBeInTheDocument();
+  });
+  test('says so when the worker fails', async () => {
+    shown(() => Promise.resolve({ kind: 'failed', code: 'worker-died', message: 'gone' }));
+    fireEvent.change(field(), { target: { files: [part()] } });
+    expect(await screen.findByRole('alert')).toHaveTextContent('Try again');
+  });
+});
