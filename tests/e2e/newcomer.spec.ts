@@ -13,11 +13,11 @@ import {
   expectWholeSheet,
   holeToDraw,
   jointName,
+  NUMBERED,
   openDemo,
   openDerivation,
   openPage,
   PATIENCE,
-  QUESTIONS,
   rankedRow,
   readings,
   torqueToDial,
@@ -38,7 +38,8 @@ async function expectExplained(derivation: Locator, result: RegExp): Promise<voi
 test('a first visit answers every question without a word typed', async ({ page }) => {
   await openPage(page);
   await expect(jointName(page)).toHaveText(/^Sensor lid/);
-  for (const question of QUESTIONS) await expect(answerTo(page, question)).toContainText(/\d/);
+  for (const question of NUMBERED) await expect(answerTo(page, question)).toContainText(/\d/);
+  await expect(answerTo(page, 'What did my tests say?')).toContainText('none yet');
   expect(await answerText(page, 'Which insert?')).toMatch(/M3 ?4\.6 × 5\.7/);
   expect(await answerText(page, 'What hole?')).toMatch(/⌀ ?\d\.\d\d ?mm/);
   expect(await answerText(page, 'How tight?')).toMatch(/\d\.\d\d ?N·m/);

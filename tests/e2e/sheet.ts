@@ -5,7 +5,15 @@ export const expect = briefly.configure({ timeout: 20_000 });
 export const PATIENCE = { timeout: 120_000 } as const;
 
 /** The questions of the sheet that every joint answers at the top. */
-export const QUESTIONS = ['Which insert?', 'What hole?', 'How tight?', 'Will it hold?'] as const;
+export const QUESTIONS = [
+  'Which insert?',
+  'What hole?',
+  'How tight?',
+  'Will it hold?',
+  'What did my tests say?',
+] as const;
+/** Those that are answered with a number where no test has been entered. */
+export const NUMBERED = QUESTIONS.slice(0, 4);
 export type Question = (typeof QUESTIONS)[number];
 
 /** The demonstration joints, the one of the first visit first. */

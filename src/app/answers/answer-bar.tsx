@@ -2,6 +2,7 @@ import type { RefObject } from 'react';
 import { useFindings } from '../state/sheet-context.ts';
 import styles from './answer-bar.module.css';
 import { LazyShortHold } from './lazy-hold.tsx';
+import { LazyShortTests } from './lazy-tests.tsx';
 import { QUESTIONS, type QuestionId } from './questions.ts';
 import { shortAnswer } from './short-answer.ts';
 import { useHasLeft } from './use-has-left.ts';
@@ -39,7 +40,8 @@ export function AnswerBar({ of, now, isStale }: AnswerBarProps) {
 function ShortAnswer({ id }: { readonly id: QuestionId }) {
   const findings = useFindings();
   const { joint, shown, stop } = findings;
-  if (id !== 'hold') return shortAnswer(id, findings);
+  if (id !== 'hold' && id !== 'tests') return shortAnswer(id, findings);
   if (stop) return 'withheld';
+  if (id === 'tests') return <LazyShortTests />;
   return shown ? <LazyShortHold joint={joint} shown={shown} /> : 'none';
 }

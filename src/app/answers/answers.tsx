@@ -11,6 +11,7 @@ import styles from './answers.module.css';
 import { HoleAnswer } from './hole-answer.tsx';
 import { InsertAnswer } from './insert-answer.tsx';
 import { LazyHoldAnswer } from './lazy-hold.tsx';
+import { LazyTestsAnswer } from './lazy-tests.tsx';
 import { QUESTIONS, type QuestionId } from './questions.ts';
 import { TorqueAnswer } from './torque-answer.tsx';
 import { useSectionInView } from './use-section-in-view.ts';
@@ -65,6 +66,7 @@ const Words = ({ children }: { readonly children: ReactNode }) => (
 function AnswerTo({ id }: { readonly id: QuestionId }) {
   const { shown, stop, passedOver, recommendation, drawer, joint } = useFindings();
   if (stop) return <Words>withheld</Words>;
+  if (id === 'tests') return <LazyTestsAnswer />;
   if (!shown || recommendation.kind !== 'answered') {
     return id === 'insert' ? (
       <>

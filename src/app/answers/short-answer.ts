@@ -4,7 +4,7 @@ import type { Findings } from '../state/findings.ts';
 import type { QuestionId } from './questions.ts';
 
 /** The value alone, as it fits in a line. */
-export function shortAnswer(id: Exclude<QuestionId, 'hold'>, { stop, shown }: Findings): string {
+export function shortAnswer(id: Exclude<QuestionId, 'hold' | 'tests'>, { stop, shown }: Findings): string {
   if (stop) return 'withheld';
   if (!shown) return 'none';
   const { dimensions, hole, torque } = shown.assessment;

@@ -34,7 +34,7 @@ export default function LengthCharts({ joint, drawer, recommendation, chosenInse
   return <LateFigure content={content} drawing={LengthDrawing} />;
 }
 
-function panelsFor({ joint, ...others }: LengthChartsProps) {
+export function panelsFor({ joint, ...others }: LengthChartsProps) {
   const admission = admit(joint);
   return admission.kind === 'stopped'
     ? []
@@ -97,7 +97,7 @@ const LengthDrawing = memo(function LengthDrawing({
 });
 
 /** Whole millimetres from the shortest to the longest length drawn. */
-function lengthTicks(lengths: readonly number[]): readonly number[] {
+export function lengthTicks(lengths: readonly number[]): readonly number[] {
   const from = Math.floor(Math.min(...lengths));
   const to = Math.ceil(Math.max(...lengths));
   const step = to - from > 8 ? 2 : 1;

@@ -10,8 +10,20 @@ export interface LengthPanelProps {
   readonly width: number;
   readonly lengths: readonly number[];
   readonly forces: readonly number[];
+  /** What coupons say of this diameter: a full dot where the bond gave way, an open one where it held at least that. */
+  readonly tested?: readonly Tested[];
 }
 
+export interface Tested {
+  readonly testId: string;
+  readonly says: 'broke' | 'held';
+  /** mm */
+  readonly length: number;
+  /** N */
+  readonly force: number;
+}
+
+const NOTHING_TESTED: readonly Tested[] = [];
 const HEIGHT = 236;
 export const AXIS = { stroke: 'var(--hair)', tick: { fill: 'var(--ink2)', fontSize: 13 } } as const;
 /** Above areas, lines and axes of the chart. */
@@ -19,7 +31,8 @@ export const NAMES_ON_TOP = 1500;
 const MARGIN = { top: 12, right: 12, bottom: 0, left: 0 };
 
 /** Pull-out over length for one knurl diameter: band from 1 in 20 less to 1 in 20 more, median within. */
-export function LengthPanel({ panel, others, chosenInsertId, width, lengths, forces }: LengthPanelProps) {
+export function LengthPanel(props: LengthPanelProps) {
+  const { panel, others, chosenInsertId, width, lengths, forces, tested = NOTHING_TESTED } = props;
   const rows = panel.points.map((point) => ({ ...point, band: [point.characteristic, point.upper] }));
   const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
   const yDomain: [number, number] = [0, forces.at(-1) ?? 1];
@@ -100,6 +113,17 @@ export function LengthPanel({ panel, others, chosenInsertId, width, lengths, for
                 },
               }
             : {})}
+        />
+      ))}
+      {tested.map(({ testId, says, length, force }) => (
+        <ReferenceDot
+          key={testId}
+          x={length}
+          y={force}
+          r={4.5}
+          fill={says === 'broke' ? 'var(--ink)' : 'var(--paper)'}
+          stroke={says === 'broke' ? 'var(--paper)' : 'var(--ink)'}
+          strokeWidth={says === 'broke' ? 1 : 1.6}
         />
       ))}
     </ComposedChart>

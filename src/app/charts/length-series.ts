@@ -25,6 +25,9 @@ export interface Panel {
 
 /** Knurls that differ by less are one diameter, mm. */
 const SAME_DIAMETER = 0.06;
+/** Whether a knurl is of the diameter of a panel. */
+export const isOfPanel = (panel: Pick<Panel, 'knurlDiameter'>, knurlDiameter: number): boolean =>
+  Math.abs(panel.knurlDiameter - knurlDiameter) < SAME_DIAMETER;
 const MOST_PANELS = 3;
 const SAMPLES = 13;
 /** How far beyond the drawer's lengths the curves run. */

@@ -28,6 +28,8 @@ const HoleFinder = lazy(() =>
 );
 const ExistingHole = lazy(() => import('../questions/existing-hole/existing-hole.tsx'));
 
+const Coupons = lazy(() => import('../questions/coupons/coupons.tsx'));
+
 const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
 
 /** The body of the sheet: the joint, what is given, the questions in their order, the foot. */
@@ -126,6 +128,13 @@ const Questions = memo(function Questions() {
         <StaleFrame of="answers">
           <Suspense fallback={null}>
             <HowSure joint={joint} insert={shown.insert} assessment={assessment} />
+          </Suspense>
+        </StaleFrame>
+      </PanelBoundary>
+      <PanelBoundary name="The coupons">
+        <StaleFrame of="answers">
+          <Suspense fallback={null}>
+            <Coupons joint={joint} assessment={assessment} />
           </Suspense>
         </StaleFrame>
       </PanelBoundary>

@@ -29,7 +29,8 @@ export function movedHold(joint: AnswerableJoint, insert: Insert, tested: Tested
   return { before: knurlShearOf(untested, insert), after: knurlShearOf({ ...untested, tested }, insert) };
 }
 
-function knurlShearOf(joint: AnswerableJoint, insert: Insert): Capacity {
+/** Knurl shear of one insert, whatever loads it: half of all joints and 19 of 20 hold it, N. */
+export function knurlShearOf(joint: AnswerableJoint, insert: Insert): Capacity {
   const { actives } = tighten(
     { ...joint, insertSide: 'near-side', gap: 0, sunk: 0, seatOverride: 'on-insert' },
     insert,

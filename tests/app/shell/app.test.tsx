@@ -51,13 +51,14 @@ describe('the page', () => {
     await renderApp({ kind: 'nothing' });
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Sensor lid');
   });
-  test('answers four questions, each a way to its section', async () => {
+  test('answers five questions, each a way to its section', async () => {
     await renderApp();
     for (const [question, target] of [
       ['Which insert?', '#insert'],
       ['What hole?', '#hole'],
       ['How tight?', '#tight'],
       ['Will it hold?', '#hold'],
+      ['What did my tests say?', '#tests'],
     ] as const) {
       expect(within(answers()).getByRole('link', { name: question })).toHaveAttribute('href', target);
       expect(document.querySelector(target)).toBeInTheDocument();
@@ -66,6 +67,7 @@ describe('the page', () => {
     expect(answerTo('What hole?')).toHaveTextContent('⌀4.55mm');
     expect(answerTo('How tight?')).toHaveTextContent('N·m');
     expect(answerTo('Will it hold?')).toHaveTextContent(/\d ×.* held, .* asked\./);
+    expect(answerTo('What did my tests say?')).toHaveTextContent('none yet');
   });
   test('follows an edit at once, and goes back with undo', async () => {
     const user = await renderApp();
@@ -124,7 +126,7 @@ describe('a use that endangers people', () => {
     const stop = await screen.findByRole('alert');
     expect(stop).toHaveTextContent('Stop');
     expect(within(stop).queryByRole('button')).not.toBeInTheDocument();
-    expect(within(answers()).getAllByText('withheld')).toHaveLength(4);
+    expect(within(answers()).getAllByText('withheld')).toHaveLength(5);
     expect(answers()).not.toHaveTextContent(/\d/);
     expect(screen.queryByText('The joint in section')).not.toBeInTheDocument();
     expect(stop.compareDocumentPosition(answers())).toBe(Node.DOCUMENT_POSITION_FOLLOWING);

@@ -1,0 +1,109 @@
+import { lazy, Suspense } from 'react';
+import { bondRows } from '../../../core/bench/bond-rows.ts';
+import type { SetupEvidence } from '../../../core/bench/evidence.ts';
+import { movedHold } from '../../../core/bench/moved-hold.ts';
+import { admit } from '../../../core/joint/stop.ts';
+import type { Capacity } from '../../../core/pull-out/limit.ts';
+import { STANDINGS } from '../../../wording/standing.ts';
+import {
+  CARRIES_OVER,
+  METHOD_SENTENCES,
+  nameOfSetup,
+  ONLY_AT_LEAST,
+  SOME_AT_LEAST,
+  sentenceOfMovedBond,
+  sentenceOfMovedForce,
+} from '../../../wording/what-tests-say.ts';
+import { HOST_MATERIALS } from '../../joint/choices.ts';
+import { insertName } from '../../joint/drawer/insert-name.ts';
+import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { BondTable } from './bond-table.tsx';
+import { nameOfTested } from './names.ts';
+import styles from './what-tests-say.module.css';
+
+const BondPicture = lazy(() => import('../../charts/bond-picture.tsx'));
+
+interface SetupPartProps {
+  readonly setup: SetupEvidence;
+  /** Whether it is the joint's. */
+  readonly isOwn: boolean;
+}
+
+const numbersOf = ({ median, characteristic }: Capacity) => ({
+  median: median.value,
+  characteristic: characteristic.value,
+});
+
+/** All that the tests of one set-up say. */
+export function SetupPart({ setup, isOwn }: SetupPartProps) {
+  const { document } = useSheet();
+  const printer = document.printers.find(({ id }) => id === setup.printer)?.name ?? setup.printer;
+  const material = HOST_MATERIALS.find(({ value }) => value === setup.material)?.label ?? setup.material;
+  const { broke, coupons } = setup.posterior.unpulled;
+  const size = useSizeOf(setup);
+  return (
+    <section className={styles['setup']}>
+      <h3>
+        {nameOfSetup({ material, setting: setup.setting, printer })}
+        {isOwn ? ': this joint’s set-up' : ''}
+      </h3>
+      <MovedSentence setup={setup} isOwn={isOwn} />
+      <BondTable rows={bondRows(setup)} setup={setup} />
+      <ul className={styles['notes']}>
+        {broke === coupons ? null : <li>{broke === 0 ? ONLY_AT_LEAST : SOME_AT_LEAST}</li>}
+        <li>{CARRIES_OVER}</li>
+        <li>{METHOD_SENTENCES[setup.posterior.method]}</li>
+      </ul>
+      <Suspense fallback={null}>
+        <BondPicture setup={setup} size={size} name={nameOfTested(setup)(size)} />
+      </Suspense>
+    </section>
+  );
+}
+
+/** The size whose bond is drawn: that of the insert on the sheet if it was pulled, else the first that was. */
+function useSizeOf({ tested }: SetupEvidence): string {
+  const { shown } = useFindings();
+  const [first = ''] = tested.bySize.keys();
+  return shown && tested.bySize.has(shown.insert.id) ? shown.insert.id : first;
+}
+
+function MovedSentence({ setup, isOwn }: SetupPartProps) {
+  const { joint, shown } = useFindings();
+  const { document } = useSheet();
+  const admission = admit(joint);
+  const { coupons, broke } = setup.posterior.unpulled;
+  const { sign, words } = broke === 0 ? STANDINGS.estimate : STANDINGS.measured;
+  const size = useSizeOf(setup);
+  const counted = { coupons, broke };
+  const sentence = () => {
+    if (isOwn && shown && admission.kind === 'admitted') {
+      const { before, after } = movedHold(admission.joint, shown.insert, setup.tested);
+      return sentenceOfMovedForce({
+        ...counted,
+        of: insertName(shown.insert),
+        before: numbersOf(before),
+        after: numbersOf(after),
+      });
+    }
+    const { before, rows } = bondRows(setup);
+    const row = rows.find(({ insertId }) => insertId === size);
+    return row === undefined
+      ? ''
+      : sentenceOfMovedBond({
+          ...counted,
+          of: nameOfTested(setup)(size),
+          before: numbersOf(before.found),
+          after: numbersOf(row.found),
+        });
+  };
+  return (
+    <p className={styles['words']}>
+      {sentence()}{' '}
+      <span className="line">
+        {sign} {words}
+      </span>
+      {isOwn && document.evidence === 'left-out' ? <b> The answers leave this out.</b> : null}
+    </p>
+  );
+}

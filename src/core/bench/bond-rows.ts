@@ -1,0 +1,110 @@
+import { bondInterval } from '../evidence/bond-prediction.ts';
+import { insertDimensions } from '../inserts/insert-dimensions.ts';
+import {
+  type Bond,
+  bondFactor,
+  characteristicOf,
+  type LogScatter,
+  type TestedBond,
+  testedBond,
+  UNTESTED,
+} from '../pull-out/bond.ts';
+import type { Capacity } from '../pull-out/limit.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { SetupEvidence } from './evidence.ts';
+
+/** The bond factor of the next joint of one size, or of the sizes that nobody pulled. */
+export interface BondRow {
+  /** Absent: of every size that was not pulled. */
+  readonly insertId?: string;
+  /** Coupons of this size that spoke; those that broke among them. */
+  readonly coupons: number;
+  readonly broke: number;
+  /** Knurled length over knurl diameter of the coupons, [-]; absent with the size. */
+  readonly slenderness?: Derived;
+  readonly found: Capacity;
+  /** Ends between which 9 of 10 lie. */
+  readonly low: Derived;
+  readonly high: Derived;
+}
+
+export interface BondRows {
+  /** Without a test, of every size. */
+  readonly before: Pick<BondRow, 'found' | 'low' | 'high'>;
+  readonly rows: readonly BondRow[];
+}
+
+/** Share of the bond factors between the ends that are shown. */
+export const INTERVAL_SHARE = 0.9;
+
+/**
+ * Knurled length over knurl diameter: coupons of another ratio say less, since shear is uneven along a long knurl.
+ *
+ *     λ = Lk/Dk
+ *
+ * @param insert - readings of an insert
+ * @returns λ [-]
+ * @source own-model how far a bond factor carries over
+ */
+export function slendernessOf(insert: Parameters<typeof insertDimensions>[0]): Derived {
+  const { knurledLength, knurlDiameter } = insertDimensions(insert);
+  return {
+    symbol: 'λ_k',
+    value: knurledLength.estimate.value / knurlDiameter.estimate.value,
+    unit: '-',
+    formula: 'L_k/D_k',
+    entries: [entryFrom(knurledLength.estimate), entryFrom(knurlDiameter.estimate)],
+    source: 'own-model',
+    standing: knurledLength.estimate.standing,
+  };
+}
+
+/**
+ * Bond factors of a set-up before and after its tests, as a table shows them.
+ *
+ *     median η, characteristic η·exp(−t·s), ends exp(ln η ± t·s) of 9 in 10
+ *
+ * @param setup - what the tests of one set-up say
+ * @returns the estimate without tests, and a row for each size that was pulled and for all others [-]
+ * @source own-model bond factor of a set-up
+ */
+export function bondRows({ setting, tested, findings }: SetupEvidence): BondRows {
+  const rowOf = (one: TestedBond) => rowOfBond(testedBond(one), one.centre);
+  const sizes = [...tested.bySize].map(([insertId, one]): BondRow => {
+    const own = findings.filter(({ test }) => test.insertId === insertId);
+    const insert = own[0]?.test.insert;
+    return {
+      insertId,
+      coupons: own.length,
+      broke: own.filter(({ says }) => says === 'broke').length,
+      ...(insert === undefined ? {} : { slenderness: slendernessOf(insert) }),
+      ...rowOf(one),
+    };
+  });
+  const prior = { factor: bondFactor(setting), scatter: UNTESTED };
+  return {
+    before: rowOfBond(prior, Math.log(prior.factor.value)),
+    rows: [...sizes, { coupons: 0, broke: 0, ...rowOf(tested.unpulled) }],
+  };
+}
+
+function rowOfBond({ factor, scatter }: Pick<Bond, 'factor' | 'scatter'>, centre: number) {
+  const { low, high } = bondInterval(
+    { centre, scale: scatter.deviation, freedom: scatter.freedom },
+    INTERVAL_SHARE,
+  );
+  return {
+    found: { median: factor, characteristic: characteristicOf(factor, scatter) },
+    low: endOf({ symbol: 'η_low', value: low, formula: 'η · exp(−t · s)' }, factor, scatter),
+    high: endOf({ symbol: 'η_high', value: high, formula: 'η · exp(t · s)' }, factor, scatter),
+  };
+}
+
+function endOf(
+  end: Pick<Derived, 'symbol' | 'value' | 'formula'>,
+  factor: Derived,
+  { quantile, deviation, source }: LogScatter,
+): Derived {
+  const entries = [entryFrom(factor), entry('t', quantile, '-'), entry('s', deviation, '-')];
+  return { ...end, unit: '-', entries, source, standing: factor.standing };
+}

@@ -1,0 +1,105 @@
+// @vitest-environment jsdom
+import { render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { LazyShortTests, LazyTestsAnswer } from '../../../src/app/answers/lazy-tests.tsx';
+import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
+import WhatTestsSay from '../../../src/app/questions/what-tests-say/what-tests-say.tsx';
+import { openDoor } from '../../../src/app/state/door.ts';
+import { useFindings, useSheet } from '../../../src/app/state/sheet-context.ts';
+import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
+import type { JointDocument, TestRecord } from '../../../src/storage/document.ts';
+import { documentWithTests, testRecord } from '../../support/bench-tests.ts';
+
+beforeAll(async () => {
+  await openDoor();
+});
+
+/** Tells whether the answers use the tests. */
+function Told() {
+  const { document } = useSheet();
+  const { joint } = useFindings();
+  return <output>{`${document.evidence} ${joint.tested === undefined ? 'estimated' : 'tested'}`}</output>;
+}
+
+function show(tests: readonly Partial<TestRecord>[], evidence: JointDocument['evidence'] = 'used') {
+  const records = tests.map((one, index) =>
+    testRecord({ id: `test-${index + 1}`, date: `2026-04-0${index + 1}`, ...one }),
+  );
+  render(
+    <SheetProvider first={documentWithTests(records, {}, evidence)}>
+      <DerivationsProvider>
+        <ul aria-label="answer">
+          <LazyTestsAnswer />
+        </ul>
+        <section aria-label="short">
+          <LazyShortTests />
+        </section>
+        <WhatTestsSay />
+        <Told />
+      </DerivationsProvider>
+    </SheetProvider>,
+  );
+  return userEvent.setup();
+}
+const answer = () => screen.getByLabelText('answer');
+const section = () => screen.getByRole('region', { name: 'What did my tests say?' });
+const THREE = [{ value: 77 }, { value: 81 }, { value: 84 }];
+
+describe('what the tests say', () => {
+  test('is the estimate, and what a coupon would change, while there is none', async () => {
+    show([]);
+    expect(await within(answer()).findByText('none yet')).toBeVisible();
+    expect(section()).toHaveTextContent(/the bond factor stands at 0\.85 .* 19 of 20 joints with M3 .* hold/);
+    expect(screen.queryByLabelText('The answers')).not.toBeInTheDocument();
+  });
+  test('moves the pull-out from the estimate to what was measured, with what 19 of 20 hold', async () => {
+    show(THREE);
+    const words =
+      /Three tests moved the pull-out of M3 .* from [\d,]+\sN, our estimate, to [\d,]+\sN, measured; 19 of 20 hold/;
+    expect(section()).toHaveTextContent(words);
+    const moved = await within(answer()).findByRole('button', { name: /^Pull-out, from/ });
+    const forces = /from ([\d,]+)\sN to ([\d,]+)\sN/.exec(moved.getAttribute('aria-label') ?? '');
+    expect(section()).toHaveTextContent(`from ${forces?.[1]} N, our estimate, to ${forces?.[2]} N`);
+    expect(screen.getByLabelText('short')).toHaveTextContent(`${forces?.[2]} N`);
+    expect(answer()).toHaveTextContent('± measured by you');
+  });
+  test('leaves the tests out of the answers by the switch, and says so, but keeps what they say', async () => {
+    const user = show(THREE);
+    expect(screen.getByText('used tested')).toBeInTheDocument();
+    const before = (await within(answer()).findByRole('button', { name: /^Pull-out/ })).textContent;
+    await user.selectOptions(screen.getByLabelText('The answers'), 'leave them out');
+    expect(screen.getByText('left-out estimated')).toBeInTheDocument();
+    expect(section()).toHaveTextContent('The answers leave this out.');
+    expect(within(answer()).getByRole('button', { name: /^Pull-out/ })).toHaveTextContent(before);
+    expect(answer()).toHaveTextContent('the answers leave them out');
+  });
+  test('says that coupons that held say “at least”', () => {
+    show([{ value: 60, kind: 'proof-pull', result: 'held' }]);
+    expect(section()).toHaveTextContent('None of them broke.');
+    expect(section()).not.toHaveTextContent('measured;');
+    expect(within(section()).getByRole('row', { name: /^M3 .* 1, 1 held/ })).toBeVisible();
+  });
+  test('keeps other set-ups apart, by their bond factor', async () => {
+    show([{ value: 33, setting: 'hammered' }]);
+    expect(await within(answer()).findByText('nothing here')).toBeVisible();
+    expect(answer()).toHaveTextContent('The tests are of other set-ups');
+    expect(section()).toHaveTextContent('No coupon of this joint’s own set-up speaks');
+    expect(within(section()).getByRole('heading', { name: 'PETG, hammered in' })).toBeVisible();
+    expect(section()).toHaveTextContent(
+      /One test moved the bond factor of M3 .* from 0\.28, our estimate, to/,
+    );
+    expect(screen.getByText('used estimated')).toBeInTheDocument();
+  });
+  test('says that tests say nothing where each is left out', () => {
+    show([{ value: 0 }]);
+    expect(section()).toHaveTextContent('None of the tests says anything of the bond yet.');
+  });
+  test('opens the derivation of a number of the table', async () => {
+    const user = show(THREE);
+    await user.click(
+      screen.getByRole('button', { name: /^Bond factor, any insert, without tests, half hold/ }),
+    );
+    expect(screen.getByText(/bond factor of a heat-set insert/)).toBeVisible();
+  });
+});

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { bondRows, slendernessOf } from '../../../src/core/bench/bond-rows.ts';
+import { couponPoints } from '../../../src/core/bench/coupon-points.ts';
+import { evidenceOf, type SetupEvidence } from '../../../src/core/bench/evidence.ts';
+import { movedHold } from '../../../src/core/bench/moved-hold.ts';
+import type { TestRecord } from '../../../src/storage/document.ts';
+import { benchTest } from '../../support/bench-tests.ts';
+import { answerableJoint, theInsert } from '../../support/joints.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+
+const JOINT = answerableJoint();
+function setupOf(tests: readonly Partial<TestRecord>[]): SetupEvidence {
+  const [setup] = evidenceOf(
+    tests.map((one, index) => benchTest({ id: `test-${index + 1}`, ...one })),
+    JOINT,
+    undefined,
+  ).setups;
+  if (setup === undefined) throw new Error('no test of a bond');
+  return setup;
+}
+const THREE = setupOf([{ value: 107 }, { value: 118 }, { value: 80, kind: 'proof-pull', result: 'held' }]);
+
+describe('bondRows', () => {
+  const { before, rows } = bondRows(THREE);
+  test('begins with the estimate: 0.85, of which 19 of 20 hold 0.433 (t of 4 degrees of freedom 2.1318)', () => {
+    expect(before.found.median.value).toBe(0.85);
+    expectPublished(before.found.characteristic.value, '0.433');
+    // 0.85 · exp(2.1318 · 0.31623) = 1.668
+    expectPublished(before.high.value, '1.668');
+  });
+  test('has a row for the size that was pulled, and one for all others, which are less sure', () => {
+    const [pulled, others] = rows;
+    expect(pulled).toMatchObject({ insertId: 'usual', coupons: 3, broke: 2 });
+    expect(others).not.toHaveProperty('insertId');
+    const width = (row: typeof pulled) => Math.log((row?.high.value ?? 0) / (row?.low.value ?? 1));
+    expect(width(others)).toBeGreaterThan(width(pulled));
+  });
+  test('has its lower end where 19 of 20 hold: both leave out 1 in 20', () => {
+    for (const { found, low } of rows) expectRelative(low.value, found.characteristic.value, 1e-9);
+  });
+  test('says how long the knurl of the coupons is: (5.3 − 0.28 · 4.93)/4.93 (hand calculation)', () => {
+    expectPublished(slendernessOf(theInsert()).value, '0.795');
+    expectPublished(rows[0]?.slenderness?.value ?? 0, '0.795');
+  });
+});
+
+describe('couponPoints', () => {
+  test('puts the bond of each coupon into the joint', () => {
+    const points = couponPoints(THREE, JOINT);
+    expect(points.map(({ testId, says }) => [testId, says])).toEqual([
+      ['test-1', 'broke'],
+      ['test-2', 'broke'],
+      ['test-3', 'held'],
+    ]);
+    const { median } = movedHold(JOINT, theInsert(), THREE.tested).before;
+    // 107 · 9.80665 N = 1049.3 N over 1542.1 N, against 0.85
+    expectRelative((points[0]?.force.value ?? 0) / median.value, 1049.31 / 1542.15 / 0.85, 1e-4);
+    expectRelative((points[1]?.force.value ?? 0) / (points[0]?.force.value ?? 1), 118 / 107, 1e-9);
+  });
+  test('leaves out a coupon of another thread', () => {
+    const screw = { ...JOINT.screw, thread: { ...JOINT.screw.thread, id: 'M4' as const } };
+    expect(couponPoints(THREE, { ...JOINT, screw })).toEqual([]);
+  });
+});
