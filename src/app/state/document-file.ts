@@ -16,8 +16,12 @@ export function documentFileName(name: string): string {
 }
 
 /** Hands a text to the browser as a file to save. */
-export function saveText(text: string, fileName: string, type = 'application/json'): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export const saveText = (text: string, fileName: string, type = 'application/json'): void =>
+  saveFile(new Blob([text], { type }), fileName);
+
+/** Hands a file to the browser to save. */
+export function saveFile(file: Blob, fileName: string): void {
+  const address = URL.createObjectURL(file);
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;
