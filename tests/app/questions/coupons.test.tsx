@@ -7,6 +7,7 @@ import { DerivationsProvider } from '../../../src/app/derivation/derivations-pro
 import { couponFile, meshOf } from '../../../src/app/questions/coupons/coupon-files.ts';
 import { couponOf } from '../../../src/app/questions/coupons/coupon-of.ts';
 import Coupons from '../../../src/app/questions/coupons/coupons.tsx';
+import { lightMap, NOTHING } from '../../../src/app/questions/coupons/light-map.ts';
 import { picture } from '../../../src/app/questions/coupons/projection.ts';
 import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
 import { findHoles } from '../../../src/core/hole-finding/find-holes.ts';
@@ -131,5 +132,41 @@ describe('picture', () => {
         }
       }
     }
+  });
+});
+
+describe('lightMap', () => {
+  const square = (near: number, light: number) =>
+    [
+      {
+        corners: [
+          [-2, -2, near],
+          [2, -2, near],
+          [2, 2, near],
+        ],
+        light,
+      },
+      {
+        corners: [
+          [-2, -2, near],
+          [2, 2, near],
+          [-2, 2, near],
+        ],
+        light,
+      },
+    ] as const;
+  test('shows what is nearest, in whatever order the faces come', () => {
+    const faces = [...square(1, 0.25), ...square(3, 0.75)];
+    for (const facets of [faces, faces.toReversed()]) {
+      const map = lightMap({ facets, reach: 4 }, 40);
+      expect(map[20 * 40 + 20]).toBe(0.75);
+      expect(map[0]).toBe(NOTHING);
+    }
+  });
+  test('leaves no dot of a square out along its diagonal', () => {
+    const map = lightMap({ facets: square(0, 0.5), reach: 2 / 0.94 }, 40);
+    // The square fills 0.94² · 0.94²: from 40/2 · (1 − 0.94 · 0.94) dots on.
+    const inside = map.filter((value) => value === 0.5).length;
+    expect(Math.abs(Math.sqrt(inside) - 40 * 0.94 * 0.94)).toBeLessThan(1);
   });
 });

@@ -6,14 +6,13 @@ export interface View {
   readonly tilt: number;
 }
 
-/** A face in the picture: corners across and down, and how much light falls on it, 0 to 1. */
+/** A face in the picture: corners across, down and towards the eye, and how much light falls on it, 0 to 1. */
 export interface Facet {
-  readonly corners: readonly (readonly [x: number, y: number])[];
+  readonly corners: readonly (readonly [x: number, y: number, near: number])[];
   readonly light: number;
 }
 
 export interface Picture {
-  /** From the farthest to the nearest. */
   readonly facets: readonly Facet[];
   /** Half the side of the square that holds the solid from every side. */
   readonly reach: number;
@@ -44,15 +43,15 @@ export function picture({ positions, triangles }: Mesh, { turn, tilt }: View): P
     // Towards the eye.
     seen[3 * at + 2] = z * sinTilt - away * cosTilt;
   }
-  const facets: (Facet & { readonly nearness: number })[] = [];
+  const facets: Facet[] = [];
   for (let at = 0; at < triangles.length; at += 3) {
     const facet = facetOf(seen, triangles, at);
     if (facet) facets.push(facet);
   }
-  return { facets: facets.sort((one, other) => one.nearness - other.nearness), reach };
+  return { facets, reach };
 }
 
-function facetOf(seen: Float64Array, triangles: Uint32Array, at: number) {
+function facetOf(seen: Float64Array, triangles: Uint32Array, at: number): Facet | undefined {
   const corner = (place: number, axis: number) => seen[3 * (triangles[at + place] ?? 0) + axis] ?? 0;
   const side = (place: number, axis: number) => corner(place, axis) - corner(0, axis);
   const normal = [
@@ -64,9 +63,8 @@ function facetOf(seen: Float64Array, triangles: Uint32Array, at: number) {
   const length = Math.hypot(...normal);
   const along = (normal[0] * LIGHT[0] + normal[1] * LIGHT[1] + normal[2] * LIGHT[2]) / length;
   return {
-    corners: [0, 1, 2].map((place) => [corner(place, 0), -corner(place, 1)] as const),
+    corners: [0, 1, 2].map((place) => [corner(place, 0), -corner(place, 1), corner(place, 2)] as const),
     light: Math.max(0, along),
-    nearness: corner(0, 2) + corner(1, 2) + corner(2, 2),
   };
 }
 

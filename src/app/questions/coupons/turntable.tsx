@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
 import type { Mesh } from '../../../solids/mesh.ts';
 import styles from './coupons.module.css';
+import { lightMap, NOTHING } from './light-map.ts';
 import { picture, type View } from './projection.ts';
 
 const DEGREE = Math.PI / 180;
@@ -8,9 +9,8 @@ const FIRST: View = { turn: -28 * DEGREE, tilt: 38 * DEGREE };
 const KEY_STEP = 10 * DEGREE;
 /** How far a drag of one pixel turns. */
 const PER_PIXEL = 0.6 * DEGREE;
-/** Side of the picture, px; fewer on a narrow page. */
-const SIDE = 420;
-const MARGIN = 0.94;
+/** Dots along a side of the picture: two for each of the 420 px that it is shown at. */
+const DOTS = 840;
 
 const KEYS: Readonly<Record<string, View>> = {
   ArrowLeft: { turn: -KEY_STEP, tilt: 0 },
@@ -32,18 +32,18 @@ export function Turntable({ mesh, name }: { readonly mesh: Mesh; readonly name: 
   const canvas = useRef<HTMLCanvasElement>(null);
   const grip = useRef<{ readonly x: number; readonly y: number } | null>(null);
   const [view, setView] = useState(FIRST);
-  const seen = useMemo(() => picture(mesh, view), [mesh, view]);
+  const light = useMemo(() => lightMap(picture(mesh, view), DOTS), [mesh, view]);
   useEffect(() => {
     const element = canvas.current;
     const context = element?.getContext('2d');
     if (!element || !context) return undefined;
-    const draw = () => paint(element, context, seen);
+    const draw = () => paint(element, context, light);
     draw();
     // The paper may change from light to dark.
     const watcher = new MutationObserver(draw);
     watcher.observe(document.documentElement, { attributes: true });
     return () => watcher.disconnect();
-  }, [seen]);
+  }, [light]);
   const press = (event: KeyboardEvent) => {
     const by = KEYS[event.key];
     if (by === undefined) return;
@@ -85,43 +85,38 @@ export function Turntable({ mesh, name }: { readonly mesh: Mesh; readonly name: 
         grip.current = null;
       }}
     >
-      <canvas ref={canvas} width={2 * SIDE} height={2 * SIDE} />
+      <canvas ref={canvas} width={DOTS} height={DOTS} />
     </div>
   );
 }
 
-/** Shades from the page's own paper and ink: the more a face is turned from the light, the more ink. */
-function paint(
-  canvas: HTMLCanvasElement,
-  context: CanvasRenderingContext2D,
-  { facets, reach }: ReturnType<typeof picture>,
-): void {
+/** A colour of the page as its three shares, 0 to 255. */
+function sharesOf(colour: string): readonly [number, number, number] {
+  const dot = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
+  if (dot === null) return [0, 0, 0];
+  dot.fillStyle = colour;
+  dot.fillRect(0, 0, 1, 1);
+  const [red = 0, green = 0, blue = 0] = dot.getImageData(0, 0, 1, 1).data;
+  return [red, green, blue];
+}
+
+/** Ink of a face in full light, and of one turned away from it, as a share. */
+const LEAST_INK = 0.1;
+const MOST_INK = 0.62;
+
+/** Shades from the page's own paper to its ink: the more a face is turned from the light, the more ink. */
+function paint(canvas: HTMLCanvasElement, context: CanvasRenderingContext2D, light: Float32Array): void {
   const style = getComputedStyle(canvas);
-  const paper = style.getPropertyValue('--paper').trim() || '#fff';
-  const ink = style.color;
-  const scale = (MARGIN * canvas.width) / 2 / reach;
-  context.setTransform(1, 0, 0, 1, 0, 0);
-  context.clearRect(0, 0, canvas.width, canvas.height);
-  context.setTransform(scale, 0, 0, scale, canvas.width / 2, canvas.height / 2);
-  context.lineWidth = 1.2 / scale;
-  context.lineJoin = 'round';
-  for (const { corners, light } of facets) {
-    context.beginPath();
-    for (const [x, y] of corners) context.lineTo(x, y);
-    context.closePath();
-    for (const [colour, share] of [
-      [paper, 1],
-      [ink, 0.08 + 0.5 * (1 - light)],
-    ] as const) {
-      context.globalAlpha = share;
-      context.fillStyle = colour;
-      context.fill();
-      if (share === 1) {
-        // Closes the hairlines between neighbouring faces.
-        context.strokeStyle = colour;
-        context.stroke();
-      }
+  const paper = sharesOf(style.getPropertyValue('--paper').trim() || '#fff');
+  const ink = sharesOf(style.color);
+  const dots = context.createImageData(canvas.width, canvas.height);
+  for (const [at, bright] of light.entries()) {
+    if (bright === NOTHING) continue;
+    const share = LEAST_INK + (MOST_INK - LEAST_INK) * (1 - bright);
+    for (const channel of [0, 1, 2] as const) {
+      dots.data[4 * at + channel] = paper[channel] + share * (ink[channel] - paper[channel]);
     }
+    dots.data[4 * at + 3] = 255;
   }
-  context.globalAlpha = 1;
+  context.putImageData(dots, 0, 0);
 }
