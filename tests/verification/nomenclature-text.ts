@@ -54,6 +54,8 @@ const UNITS: Readonly<Record<string, string>> = {
   p_1: '-',
   x_s: 'mm',
   c_f: 'mm',
+  η_low: '-',
+  R_1: 'N, N·mm',
   m_x: 'N, N·mm',
   s_x: 'N, N·mm',
   x_med: 'N, N·mm',

@@ -2,6 +2,7 @@ import { lazy, Suspense } from 'react';
 import { bondRows } from '../../../core/bench/bond-rows.ts';
 import type { SetupEvidence } from '../../../core/bench/evidence.ts';
 import { movedHold } from '../../../core/bench/moved-hold.ts';
+import { testSamples } from '../../../core/bench/test-samples.ts';
 import { admit } from '../../../core/joint/stop.ts';
 import type { Capacity } from '../../../core/pull-out/limit.ts';
 import { STANDINGS } from '../../../wording/standing.ts';
@@ -19,6 +20,7 @@ import { insertName } from '../../joint/drawer/insert-name.ts';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
 import { BondTable } from './bond-table.tsx';
 import { nameOfTested } from './names.ts';
+import { SamplePart } from './sample-part.tsx';
 import styles from './what-tests-say.module.css';
 
 const BondPicture = lazy(() => import('../../charts/bond-picture.tsx'));
@@ -57,7 +59,28 @@ export function SetupPart({ setup, isOwn }: SetupPartProps) {
       <Suspense fallback={null}>
         <BondPicture setup={setup} size={size} name={nameOfTested(setup)(size)} />
       </Suspense>
+      <Samples setup={setup} />
     </section>
+  );
+}
+
+/** The loads as they were measured, by the statistics in print. */
+function Samples({ setup }: { readonly setup: SetupEvidence }) {
+  const samples = testSamples(setup);
+  if (samples.length === 0) return null;
+  const nameOf = nameOfTested(setup);
+  return (
+    <details className={styles['more']}>
+      <summary className="go">The loads as measured, by the statistics in print</summary>
+      {samples.map((sample) => (
+        <SamplePart
+          key={`${sample.insertId} ${sample.kind}`}
+          of={sample}
+          name={nameOf(sample.insertId)}
+          within={`${setup.printer ?? ''} ${setup.material} ${setup.setting}`}
+        />
+      ))}
+    </details>
   );
 }
 
