@@ -7,6 +7,7 @@ import {
 } from '../../src/storage/document.ts';
 import { LEAST_LOAD_N } from '../../src/storage/least-values.ts';
 import { LIMITS, type LimitName } from '../../src/storage/limits.ts';
+import { anyTests } from './any-tests.ts';
 import fc from './fast-check.ts';
 
 /** A file knows no −0. */
@@ -273,4 +274,14 @@ export const anyDocument: fc.Arbitrary<JointDocument> = oneOf(threads).chain((th
       tests: [],
       evidence: 'used' as const,
     })),
+);
+
+/** The same with tests at the bench, of its own inserts or of ones that have gone. */
+export const anyTestedDocument: fc.Arbitrary<JointDocument> = anyDocument.chain((document) =>
+  fc
+    .record({
+      tests: anyTests(document),
+      evidence: fc.constantFrom<JointDocument['evidence'][]>('used', 'left-out'),
+    })
+    .map((tested) => ({ ...document, ...tested })),
 );
