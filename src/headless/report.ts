@@ -13,6 +13,7 @@ import { sentencesOfStop } from '../wording/stops.ts';
 import { evidenceReport } from './evidence-report.ts';
 import { existingHoleReportOf } from './existing-hole-report.ts';
 import { holdReportOf } from './hold-report.ts';
+import { printerReportOf } from './printer-report.ts';
 import { quantity, rounded, torqueInNewtonMetres } from './rounded.ts';
 
 export const ASSESSMENT_FORMAT = 'knurlwright-assessment';
@@ -51,6 +52,7 @@ export function reportOf({ name, joint, recommendation, drawer, chosenInsert, ev
           hold: holdIn(joint, drawer, chosen),
         }
       : {}),
+    printer: printerReportOf(joint),
     evidence: evidence ? evidenceReport(evidence) : null,
     ranking: ranked.map(({ rank, assessment }) => ({ rank, ...rowOf(assessment, drawer) })),
     rejected: rejected.map((one) => ({

@@ -155,6 +155,9 @@ const printerSchema = z.strictObject({
   gaugeCompensation: z.enum(['none', 'slicer']),
   jawFlat_mm: within('jawFlat_mm'),
   gaugeStep_mm: within('gaugeStep_mm'),
+  /** How far the very first layer spreads, a side, and over how many layers; absent: nobody has looked. */
+  firstLayerFlare_mm: z.optional(within('firstLayerFlare_mm')),
+  flaredLayers: z.optional(count('flaredLayers')),
   holes: z.array(holeReadingSchema).check(z.maxLength(LIMITS.holeReadings.greatest)),
 });
 

@@ -45,6 +45,8 @@ export const LIMITS = {
   facets: { least: 3, greatest: 2_000 },
   jawFlat_mm: { least: 0, greatest: 3 },
   gaugeStep_mm: { least: 0.005, greatest: 1 },
+  firstLayerFlare_mm: { least: 0, greatest: 1 },
+  flaredLayers: { least: 1, greatest: 20 },
   holeDepth_mm: { least: 0.2, greatest: 500 },
   tests: { least: 0, greatest: 2_000 },
   leverRatio: { least: 0.05, greatest: 100 },

@@ -25,6 +25,17 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
   infill_percent: 'infill',
   wallLines: 'wall lines',
   printer: 'printer',
+  printers: 'printers',
+  nozzle_mm: 'nozzle',
+  gaugeCompensation: 'way the gauge was printed',
+  jawFlat_mm: 'flats of the jaws',
+  gaugeStep_mm: 'step of pins or drills',
+  firstLayerFlare_mm: 'flare of the first layer',
+  flaredLayers: 'layers that flare',
+  drawn_mm: 'drawn',
+  measured_mm: 'measured',
+  instrument: 'instrument',
+  facets: 'corners of the polygon',
   insert: 'insert',
   tests: 'tests',
   clamped: 'clamped part',
@@ -107,6 +118,8 @@ const LIST_ITEMS: Readonly<Record<string, string>> = {
   settings_Nm: 'setting',
   positions_mm: 'screw',
   tests: 'test',
+  printers: 'printer',
+  holes: 'hole',
 };
 
 const UNIT_ENDINGS = {

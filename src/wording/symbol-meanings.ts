@@ -58,6 +58,7 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   w: 'line width',
   // Holes of a printer
   D_m: 'bore as measured',
+  D_e: 'diameter that the slicer saw',
   R_j: 'mean reading of the inside jaws',
   t_j: 'width of the jaws’ flats, their offset included',
   G: 'largest gauge that enters, mean',

@@ -1,4 +1,5 @@
 import type { MeasuredLength } from '../inserts/dimensions.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { boreMeasured } from './bore-measured.ts';
 import { effectiveDrawnOf } from './facets.ts';
 import type { HoleReading } from './hole-reading.ts';
@@ -31,5 +32,27 @@ export function holePoint(reading: HoleReading): HolePoint {
     bore,
     error: bore.estimate.value - drawn,
     standardUncertainty: bore.standardUncertainty.value,
+  };
+}
+
+/**
+ * How far a hole that was read came out of its drawing, with its derivation.
+ *
+ *     e = D_m − D_e
+ *
+ * @param point - of holePoint: bore as measured D_m [mm], diameter that the slicer saw D_e [mm]
+ * @returns e [mm], negative where the hole came out small
+ * @source your-measurement
+ * @example drawn 4.1 mm and 3.99 mm wide: −0.11 mm
+ */
+export function errorOfPoint({ drawn, bore, error }: HolePoint): Derived {
+  return {
+    symbol: 'e',
+    value: error,
+    unit: 'mm',
+    formula: 'D_m − D_e',
+    entries: [entryFrom(bore.estimate), entry('D_e', drawn, 'mm')],
+    source: 'your-measurement',
+    standing: 'measured',
   };
 }
