@@ -138,13 +138,24 @@ export function evidenceOf(
   joint: AnswerableJoint,
   printer: string | undefined,
 ): Evidence {
-  const findings = tests.map((test, index) => findingOf(test, tests.slice(0, index), joint));
+  const earlier = new Map<string, BenchTest[]>();
+  const findings = tests.map((test) => {
+    // Only tests of the same day and insert can say the same again.
+    const key = JSON.stringify([test.date, test.insertId]);
+    const before = earlier.get(key) ?? [];
+    const finding = findingOf(test, before, joint);
+    earlier.set(key, before);
+    before.push(test);
+    return finding;
+  });
   const groups = new Map<string, TestFinding[]>();
   for (const finding of findings) {
     const { test, says } = finding;
     if (says !== 'broke' && says !== 'held') continue;
     const key = setupKey(test.printer, test.material.id, test.setting);
-    groups.set(key, [...(groups.get(key) ?? []), finding]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [finding]);
+    else group.push(finding);
   }
   const setups = new Map([...groups].map(([key, group]) => [key, setupOf(group)]));
   const ofJoint = setups.get(setupKey(printer, joint.host.material.id, joint.setting));

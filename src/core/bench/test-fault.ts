@@ -1,4 +1,5 @@
 import type { Joint } from '../joint/joint.ts';
+import { isTorsionTested, minimumBreakingTorque, breakingTorqueAtTensileStrength } from '../screws/breaking-torque.ts';
 import { ultimateTensileLoad } from '../screws/tensile-load.ts';
 import { type BenchTest, loadOf, TORQUE_KINDS } from './bench-test.ts';
 
@@ -11,7 +12,9 @@ export type TestFault =
   | { readonly code: 'not-in-drawer'; readonly insert: string }
   | { readonly code: 'unit-of-other-kind'; readonly wanted: 'force' | 'torque' }
   | { readonly code: 'above-instrument'; readonly shown: number; readonly greatest: number }
-  | { readonly code: 'above-screw'; readonly load: number; readonly most: number; readonly screw: string }
+  | { readonly code: 'below-step'; readonly shown: number; readonly step: number }
+  | { readonly code: 'screw-of-other-thread'; readonly insert: string; readonly screw: string }
+  | { readonly code: 'above-screw'; readonly load: number; readonly least: number; readonly screw: string }
   | { readonly code: 'result-of-other-kind' }
   | { readonly code: 'does-not-melt'; readonly material: string }
   | { readonly code: 'bore-leaves-no-bite'; readonly bore: number; readonly knurl: number }
@@ -21,8 +24,9 @@ export type TestFault =
 /**
  * What is wrong with a test, or undefined.
  *
- * The screw of the coupon is taken to be the joint's: the same thread, its class. A load above one and a half times the
- * least that such a screw bears is a slip of the pen or of the unit.
+ * The screw of the coupon is taken to be the joint's: its class, its condition, its head; the thread is the insert's. A
+ * load above one and a half times the least that such a screw bears is a slip of the pen or of the unit. What another
+ * thread makes of a jack-out is not known: its head is not.
  *
  * @param test - the test
  * @param before - the tests entered before it
@@ -41,8 +45,14 @@ export function faultOfTest(
   if (shown.quantity !== wanted) return { code: 'unit-of-other-kind', wanted };
   if (shown.value <= 0) return { code: 'no-reading' };
   if (insert === undefined) return { code: 'not-in-drawer', insert: test.insertId };
-  if ((result === 'insert-turned') !== (kind === 'torque-out') && turnsOrComesOut(result)) {
-    return { code: 'result-of-other-kind' };
+  if (!canEnd(kind, result)) return { code: 'result-of-other-kind' };
+  const [threadOfInsert, threadOfScrew] = [insert.thread, joint.screw.thread];
+  if (kind === 'jack-out-torque' && threadOfInsert.id !== threadOfScrew.id) {
+    const names = { insert: threadOfInsert.designation, screw: threadOfScrew.designation };
+    return { code: 'screw-of-other-thread', ...names };
+  }
+  if (shown.resolution !== undefined && shown.resolution > shown.value) {
+    return { code: 'below-step', shown: shown.value, step: shown.resolution };
   }
   if (shown.greatest !== undefined && shown.value > shown.greatest) {
     return { code: 'above-instrument', shown: shown.value, greatest: shown.greatest };
@@ -50,17 +60,33 @@ export function faultOfTest(
   return aboveScrew(test, joint) ?? duplicateOf(test, before);
 }
 
-const turnsOrComesOut = (result: BenchTest['result']): boolean =>
-  result === 'insert-turned' || result === 'insert-out-clean' || result === 'insert-out-with-plastic';
+/** An insert turns by torque and comes out by a pull; a screw that jacks it out does both. */
+function canEnd(kind: BenchTest['kind'], result: BenchTest['result']): boolean {
+  switch (result) {
+    case 'insert-turned':
+      return TORQUE_KINDS.includes(kind);
+    case 'insert-out-clean':
+    case 'insert-out-with-plastic':
+      return kind !== 'torque-out';
+    default:
+      return true;
+  }
+}
 
-function aboveScrew(test: BenchTest, joint: Joint): TestFault | undefined {
-  const { screw } = joint;
-  if (test.insert?.thread.id !== screw.thread.id) return undefined;
+function aboveScrew(test: BenchTest, { screw }: Joint): TestFault | undefined {
+  const thread = test.insert?.thread;
+  if (thread === undefined) return undefined;
+  const { propertyClass } = screw;
   const load = loadOf(test);
   const least =
-    test.shown.quantity === 'torque' ? screw.breakingTorque?.torque : ultimateTensileLoad(screw).value;
-  if (least === undefined || load <= STRONGEST_PER_LEAST * least) return undefined;
-  return { code: 'above-screw', load, most: least, screw: screw.thread.designation };
+    test.shown.quantity === 'force'
+      ? ultimateTensileLoad({ thread, propertyClass }).value
+      : isTorsionTested(propertyClass)
+        ? minimumBreakingTorque({ thread, propertyClass }).value
+        : breakingTorqueAtTensileStrength({ thread, propertyClass });
+  return load > STRONGEST_PER_LEAST * least
+    ? { code: 'above-screw', load, least, screw: thread.designation }
+    : undefined;
 }
 
 /** A test that says again what an earlier one of the same day and batch does. */

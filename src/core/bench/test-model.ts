@@ -11,7 +11,9 @@ import { normalQuantile } from '../numerics/normal-distribution.ts';
 import { type Bond, UNTESTED } from '../pull-out/bond.ts';
 import { knurlShearForce } from '../pull-out/knurl-shear.ts';
 import { torqueOut } from '../pull-out/torque-out.ts';
+import type { FrictionRange } from '../screws/screw.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { threadShareOfTorque } from '../torque/tightening-torque.ts';
 import type { BenchTest } from './bench-test.ts';
 
 /** Deviations between the ends of a friction range that holds 9 of 10, [-]. */
@@ -45,11 +47,12 @@ export interface TestModel {
  *     pulled:      F1 = τ · π · Dk · Lk · kb
  *     turned:      T1 = F1 · Dk/2
  *     jacked out:  T1 = F1 · √(k_low · k_high)        k torque per clamp force at the ends of friction
+ *     turned by it: T1 = F1 · Dk/2/a                  a share of the torque that the thread passes on, at the middle
  *
  * A jack-out goes through the friction of the screw, which is not measured: its range, taken to hold 9 of 10, blurs the
- * ratio by ln(k_high/k_low)/(2 · 1.645). The screw, its condition and its bearing face are taken to be the joint's.
+ * ratio by ln(k_high/k_low)/(2 · 1.645), or by that of a. The screw, its condition and its bearing face are taken to be the joint's.
  *
- * @param test - kind, axis, bore [mm]
+ * @param test - kind, result, axis, bore [mm]
  * @param coupon - the insert of the test, and the material it was set in
  * @param joint - its fit, screw and clamped part
  * @returns F1 [N] or T1 [N·mm], and the blur [-]
@@ -71,7 +74,33 @@ export function testModel(
   };
   if (test.kind === 'torque-out') return { load: torqueOut(hold), ownDeviation: 0 };
   const force = knurlShearForce(hold);
-  return test.kind === 'jack-out-torque' ? jackOut(force, joint) : { load: force, ownDeviation: 0 };
+  if (test.kind !== 'jack-out-torque') return { load: force, ownDeviation: 0 };
+  return test.result === 'insert-turned' ? turnedByScrew(torqueOut(hold), joint) : jackOut(force, joint);
+}
+
+/** Middle of a range of friction: half of all lie below. */
+const middleOf = ({ low, high }: FrictionRange): number => Math.sqrt(low * high);
+
+function turnedByScrew(torque: Derived, joint: AnswerableJoint): TestModel {
+  const { threadFriction, headFriction, bearingDiameter } = torqueToForce(joint, surroundingsOf(joint));
+  const { thread } = joint.screw;
+  const shareAt = (inThread: number, underHead: number): Derived =>
+    threadShareOfTorque({ thread, threadFriction: inThread, headFriction: underHead, bearingDiameter });
+  const share = shareAt(middleOf(threadFriction), middleOf(headFriction));
+  const most = shareAt(threadFriction.high, headFriction.low).value;
+  const least = shareAt(threadFriction.low, headFriction.high).value;
+  return {
+    load: {
+      symbol: 'T_jack',
+      value: torque.value / share.value,
+      unit: 'N·mm',
+      formula: 'T_out/a',
+      entries: [entryFrom(torque), entryFrom(share)],
+      source: 'vdi-2230',
+      standing: 'estimate',
+    },
+    ownDeviation: Math.log(most / least) / RANGE_IN_DEVIATIONS,
+  };
 }
 
 function jackOut(force: Derived, joint: AnswerableJoint): TestModel {

@@ -13,6 +13,14 @@ import { documentWithTests, testRecord } from '../../support/bench-tests.ts';
 
 beforeAll(async () => {
   await openDoor();
+  // The window of these tests has no dialogs of its own.
+  HTMLDialogElement.prototype.showModal = function open(this: HTMLDialogElement) {
+    this.setAttribute('open', '');
+  };
+  HTMLDialogElement.prototype.close = function close(this: HTMLDialogElement) {
+    this.removeAttribute('open');
+    this.dispatchEvent(new Event('close'));
+  };
 });
 
 /** Tells whether the answers use the tests. */
@@ -118,5 +126,34 @@ describe('what the tests say', () => {
     const row = screen.getByRole('row', { name: /^iron at 260 °C/ });
     expect(row).toHaveTextContent(/1\.20/);
     expect(screen.getByText('What was varied: strength over that of “as usual”')).toBeVisible();
+  });
+  test('plans a proof: coupons, load and what the scale shows, and prints a sheet for the bench', async () => {
+    const user = show([]);
+    const typed = async (label: RegExp, text: string) => {
+      const field = screen.getByLabelText(label);
+      await user.clear(field);
+      await user.type(field, `${text}{Enter}`);
+    };
+    await typed(/^Load to rely on/, '600');
+    // 600 N · 1.3895 = 834 N is 85.0 kg: beyond a scale of 50 kg
+    const row = () => screen.getByRole('row', { name: /^1 coupon/ });
+    expect(row()).toHaveTextContent('834 N');
+    expect(row()).toHaveTextContent('beyond its end: lever 1.70');
+    await typed(/^Lever ratio/, '2');
+    expect(row()).toHaveTextContent('42.5 kg');
+    await user.selectOptions(screen.getByLabelText('Coupons to be pulled'), '5');
+    await user.click(screen.getByRole('button', { name: 'Test sheet to print' }));
+    const sheet = screen.getByRole('dialog', { name: /^Proof pull/ });
+    expect(sheet).toHaveTextContent('To rely on 600 N: pull each of 5');
+    expect(within(sheet).getAllByRole('row')).toHaveLength(6);
+    await user.click(within(sheet).getByRole('button', { name: 'Close' }));
+    expect(screen.queryByRole('dialog')).not.toBeInTheDocument();
+  });
+  test('takes no load of nothing to rely on', async () => {
+    const user = show([]);
+    const field = screen.getByLabelText(/^Load to rely on/);
+    await user.clear(field);
+    await user.type(field, '0{Enter}');
+    expect(screen.getByRole('alert')).toHaveTextContent(/Not taken/);
   });
 });

@@ -40,6 +40,17 @@ describe('testModel', () => {
     // Ends of a range that holds 9 of 10 lie 2 · 1.645 deviations apart.
     expectPublished(Math.log(sticky / slippery) / ownDeviation / 2, '1.645');
   });
+  test('of an insert that a jacking screw turned is that of a turn over the share that the thread passes on', () => {
+    const turned = { unit: 'N·m', value: 0.9, result: 'insert-turned' } as const;
+    const { load, ownDeviation } = modelOf({ kind: 'jack-out-torque', ...turned });
+    const share = modelOf({ kind: 'torque-out', ...turned }).load.value / load.value;
+    const { threadShare, slippery } = torqueToForce(JOINT, surroundingsOf(JOINT));
+    // As delivered: thread and head 0.10 … 0.18 or what the tables say; at the middle of both about half reaches the insert.
+    expect(share).toBeLessThan(threadShare);
+    expect(share).toBeGreaterThan(0.3);
+    expect(slippery).toBeGreaterThan(0);
+    expect(ownDeviation).toBeGreaterThan(0);
+  });
   test('falls with a bore that is wider than intended', () => {
     expect(modelOf({ bore_mm: 4.5 }).load.value).toBeLessThan(modelOf().load.value);
   });

@@ -40,8 +40,33 @@ describe('faultOfTest', () => {
       { kind: 'torque-out', unit: 'N·m', value: 2.6, result: 'held' },
       { code: 'above-screw', screw: 'M3' },
     ],
+    ['a reading below one step of its scale', { value: 0.4, resolution: 0.5 }, { code: 'below-step' }],
   ])('names %s', (_, changes, fault) => {
     expect(faultOf(changes)).toMatchObject(fault);
+  });
+  test('takes a jack-out that ends either way, and no screw for one of another thread', () => {
+    const jacked = { kind: 'jack-out-torque', unit: 'N·m', value: 0.9 } as const;
+    expect(faultOf({ ...jacked, result: 'insert-turned' })).toBeUndefined();
+    expect(faultOf({ ...jacked, result: 'insert-out-clean' })).toBeUndefined();
+    const wider = answerableJoint({ screw: { thread: 'M4' }, clamped: { clearanceHole_mm: 4.5 } });
+    expect(faultOfTest(benchTest(jacked), [], wider)).toEqual({
+      code: 'screw-of-other-thread',
+      insert: 'M3',
+      screw: 'M4',
+    });
+  });
+  test('takes the thread of the insert for the screw, and the joint’s class', () => {
+    const wider = answerableJoint({ screw: { thread: 'M4' }, clamped: { clearanceHole_mm: 4.5 } });
+    // M3 of class 8.8 bears 4,024 N at least: 6,036 N are half as much again, 615.5 kgf.
+    expect(faultOfTest(benchTest({ value: 614 }), [], wider)?.code).toBeUndefined();
+    expect(faultOfTest(benchTest({ value: 617 }), [], wider)?.code).toBe('above-screw');
+  });
+  test('asks a stainless screw too, which ISO 898-7 leaves out: M3 of A2-70 up to 1.5 · 1,612 N·mm', () => {
+    const stainless = answerableJoint({ screw: { propertyClass: 'A2-70' } });
+    const turned = (value: number) =>
+      benchTest({ kind: 'torque-out', unit: 'N·m', value, result: 'screw-broke' });
+    expect(faultOfTest(turned(2.41), [], stainless)).toBeUndefined();
+    expect(faultOfTest(turned(2.43), [], stainless)?.code).toBe('above-screw');
   });
   test('names a row that says the same again, and not one of another day, batch or a scale at its end', () => {
     expect(faultOf({ id: 'test-2' }, [{}])).toEqual({ code: 'duplicate', of: 'test-1' });

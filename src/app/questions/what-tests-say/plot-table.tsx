@@ -14,7 +14,7 @@ export const PlotTable = ({ plot, unit }: PlotTableProps) => (
     <summary className="go">Probability plot, as a table</summary>
     <table className={styles['table']}>
       <caption>
-        The straighter value over deviations, the better the scatter fits; few values always look straight
+        The straighter the values lie over the deviations, the better a scatter fits; few always look straight
       </caption>
       <thead>
         <tr>

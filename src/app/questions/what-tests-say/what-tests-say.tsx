@@ -12,6 +12,7 @@ import { insertName } from '../../joint/drawer/insert-name.ts';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
 import { QuestionSection } from '../question-section.tsx';
 import { EvidenceSwitch } from './evidence-switch.tsx';
+import { ProofPlanPart } from './proof-plan.tsx';
 import { SetupPart } from './setup-part.tsx';
 import styles from './what-tests-say.module.css';
 
@@ -36,6 +37,7 @@ export default function WhatTestsSay() {
           <Setups setups={setups} own={evidence?.ofJoint} />
         </>
       )}
+      <ProofPlanPart />
     </QuestionSection>
   );
 }

@@ -1,0 +1,87 @@
+import { useEffect, useRef } from 'react';
+import { createPortal } from 'react-dom';
+import type { ProofRow } from '../../../core/bench/proof-rows.ts';
+import { decimalText, forceText } from '../../../wording/amount.ts';
+import { SETTING_NAMES } from '../../../wording/names.ts';
+import { insertName } from '../../joint/drawer/insert-name.ts';
+import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { scaleText } from './scale-text.ts';
+import styles from './test-sheet.module.css';
+
+interface TestSheetProps {
+  readonly row: ProofRow;
+  /** To rely on, N. */
+  readonly load: number;
+  readonly leverRatio: number;
+  readonly onClose: () => void;
+}
+
+/** One page for the bench: how far to pull, and a line for each coupon to write on. */
+export function TestSheet({ row, load, leverRatio, onClose }: TestSheetProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const { document: joint } = useSheet();
+  const { joint: found, shown } = useFindings();
+  useEffect(() => {
+    const element = dialog.current;
+    element?.showModal();
+    return () => element?.close();
+  }, []);
+  const { reading } = row;
+  // Beside the page and not within it, so that print can leave the page out.
+  return createPortal(
+    <dialog ref={dialog} className={styles['sheet']} aria-labelledby="test-sheet-title" onClose={onClose}>
+      <div className={styles['bar']}>
+        <button type="button" className="go" onClick={() => window.print()}>
+          Print this sheet
+        </button>
+        <button type="button" className="go" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </div>
+      <h2 id="test-sheet-title">Proof pull: {joint.name}</h2>
+      <ul>
+        <li>
+          {shown ? `Insert ${insertName(shown.insert)}, ` : ''}
+          {found.host.material.name}, {SETTING_NAMES[found.setting]}. Printed, set and pulled on, by:
+        </li>
+        <li>
+          To rely on {forceText(load)}: pull each of {row.count} with {forceText(row.proofLoad.value)} at the
+          insert.
+        </li>
+        <li>
+          {reading.kind === 'reading'
+            ? `The scale shows ${scaleText(reading.reading.value)} with lever ratio ${decimalText(leverRatio, 2)}; add what it shows with the idle lever.`
+            : `The scale ends below that: take a lever ratio of ${decimalText(reading.leverRatio.value, 2)} or more.`}
+        </li>
+        <li>
+          Shield the coupon, wear eye protection, stand out of the line of the pull. Your workshop’s rules
+          come first.
+        </li>
+      </ul>
+      <table>
+        <caption>All of them must hold. Whatever gave way, write how.</caption>
+        <thead>
+          <tr>
+            <th scope="col">Coupon</th>
+            <th scope="col">bore before setting</th>
+            <th scope="col">scale showed</th>
+            <th scope="col">held, or broke how</th>
+            <th scope="col">note</th>
+          </tr>
+        </thead>
+        <tbody>
+          {Array.from({ length: row.count }, (_, place) => place + 1).map((number) => (
+            <tr key={number}>
+              <th scope="row">{number}</th>
+              <td />
+              <td />
+              <td />
+              <td />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </dialog>,
+    document.body,
+  );
+}
