@@ -1,4 +1,8 @@
 import type { CouponNotice, CouponRefusal, OnBed } from '../core/coupons/coupon.ts';
+import type { HoleGauge } from '../core/coupons/hole-gauge.ts';
+import type { PullCoupon } from '../core/coupons/pull-coupon.ts';
+import type { TorqueCoupon } from '../core/coupons/torque-coupon.ts';
+import type { InsertAxis } from '../core/host/host.ts';
 import { countWord, decimalText, lengthNumber, lengthText, NO_BREAK_SPACE } from './amount.ts';
 
 export const COUPON_NAMES = {
@@ -49,11 +53,47 @@ const NOTICES = {
 
 export const sentenceOfCouponNotice = (notice: CouponNotice): string => NOTICES[notice];
 
+const AXIS_WORDS = {
+  'along-build': 'upright',
+  'across-build': 'along the bed',
+} as const satisfies Record<InsertAxis, string>;
+
+/** How a coupon lies on the bed, and whether the part lies so too. */
+export const lyingText = (coupon: HoleGauge | PullCoupon | TorqueCoupon, inPart: InsertAxis): string =>
+  `As it lies in the file, ${sizeText(coupon.onBed)}: the insert’s axis is then ${AXIS_WORDS[coupon.axis]}, ${
+    coupon.axis === inPart
+      ? 'as in the part'
+      : `but ${AXIS_WORDS[inPart]} in the part, so its results do not speak for the part`
+  }.`;
+
+/** Where a coupon goes once it is printed. */
+export function placesOfCoupon(coupon: HoleGauge | PullCoupon | TorqueCoupon): readonly string[] {
+  switch (coupon.kind) {
+    case 'hole-gauge':
+      return [
+        'On the bench, cooled to the room. Measure each bore in three directions, below the chamfer.',
+        'Try the insert’s pilot in each bore, from number 1 up: cold, by hand, without force.',
+      ];
+    case 'pull-coupon':
+      return [
+        `Under a ring of at least ${lengthText(coupon.ringInner.value)} inside and at most ${lengthText(coupon.ringOuter)} outside, in the middle over the insert; the number stays outside it.`,
+        'Pull by a screw that sits in the full thread, along its axis, slowly and without a jerk.',
+      ];
+    case 'torque-coupon':
+      return [
+        'In a vise that grips the block by its sides, clear of both bores.',
+        'Flat bore: washer and screw lie on the brass.',
+        `Bore with the rim: a washer of at least ${lengthText(coupon.leastWasher.value)} outside lies on the rim and touches no brass, so the screw draws the insert up.`,
+      ];
+  }
+}
+
 /** What keeps a person whole at the bench; the workshop’s own rules come first. */
 export const TEST_CAUTIONS: readonly string[] = [
   'Your workshop’s own rules and the law of the place come first.',
   'Put a shield before the coupon and wear eye protection: inserts, bits of plastic and scale hooks fly.',
   'Stand off the line of the pull, and let nobody stand in it.',
-  'The iron and the insert are hot enough to burn for minutes; set inserts with the air drawn off.',
+  'The iron and the insert burn the skin for minutes after they are set. Hot plastic gives off fumes: set inserts with the air drawn off.',
+  'A pull that has not broken it still holds its force: let it down slowly before you reach in.',
   'Brass may hold lead: wash your hands before you eat.',
 ];

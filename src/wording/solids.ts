@@ -1,6 +1,6 @@
-import type { FoundHole } from '../core/hole-finding/hole.ts';
+import type { EndKind, FoundHole } from '../core/hole-finding/hole.ts';
 import type { ReadingNotice, ReadingRefusal, SolidFormat } from '../solids/reading.ts';
-import { countWord, decimalText, lengthText } from './amount.ts';
+import { countWord, decimalText, lengthNumber, lengthText } from './amount.ts';
 
 const BYTES_PER_MEGABYTE = 1_000_000;
 const megabytes = (bytes: number): string => `${decimalText(bytes / BYTES_PER_MEGABYTE, 1)}\u00a0MB`;
@@ -18,6 +18,33 @@ export const LIE_NAMES = {
   horizontal: 'lying',
   oblique: 'oblique',
 } as const satisfies Record<FoundHole['lie'], string>;
+
+const DEGREES_PER_RADIAN = 180 / Math.PI;
+
+/** How the axis lies, with its lean where it is neither upright nor lying: "oblique, 32°". */
+export const axisText = ({ lie, tilt }: Pick<FoundHole, 'lie' | 'tilt'>): string =>
+  lie === 'oblique' ? `${LIE_NAMES[lie]}, ${whole(tilt * DEGREES_PER_RADIAN)}°` : LIE_NAMES[lie];
+
+const MOUTHS = {
+  open: '',
+  closed: 'closed mouth, ',
+  narrower: 'narrower mouth, ',
+  wider: 'wider mouth, ',
+} as const satisfies Record<EndKind, string>;
+const FAR_ENDS = {
+  open: 'through',
+  closed: 'blind',
+  narrower: 'narrower below',
+  wider: 'wider below',
+} as const satisfies Record<EndKind, string>;
+
+/** What stands at the ends of a hole: "blind", "wider mouth, through". */
+export const endsText = ({ ends }: Pick<FoundHole, 'ends'>): string =>
+  `${MOUTHS[ends.mouth]}${FAR_ENDS[ends.far]}`;
+
+/** Where the mouth is, as the file counts: "12.0, 8.5, 9.0". */
+export const mouthText = ({ mouth: { x, y, z } }: Pick<FoundHole, 'mouth'>): string =>
+  [x, y, z].map(lengthNumber).join(', ');
 
 /** Why a file of a part is not read, and what to do. */
 export function sentenceOfReading(refusal: ReadingRefusal): string {

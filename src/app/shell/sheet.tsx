@@ -28,7 +28,7 @@ const HoleFinder = lazy(() =>
 );
 const ExistingHole = lazy(() => import('../questions/existing-hole/existing-hole.tsx'));
 
-const Coupons = lazy(() => import('../questions/coupons/coupons.tsx'));
+const Coupons = lazy(() => import('../questions/coupons/coupons-when-near.tsx'));
 
 const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
 

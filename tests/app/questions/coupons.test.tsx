@@ -95,7 +95,24 @@ describe('Coupons', () => {
     const sheet = screen.getByRole('dialog', { name: 'Pull coupon' });
     expect(sheet).toHaveTextContent(/PETG, layers of 0\.2/);
     expect(sheet).toHaveTextContent('eye protection');
-    expect(within(sheet).getByRole('columnheader', { name: 'kg' })).toBeInTheDocument();
+    expect(within(sheet).getByRole('columnheader', { name: 'reading, kg' })).toBeInTheDocument();
+    expect(sheet).toHaveTextContent(/as in the part\./);
+  });
+  test('the sheet counts on from the number of a torque coupon, a line a bore, and says when it lies otherwise', async () => {
+    const user = shown();
+    await user.selectOptions(number('Coupon'), 'Torque coupon');
+    await typed(user, 'Number on it', '7');
+    await user.selectOptions(number('Printed with'), 'lying bores');
+    await user.click(screen.getByRole('button', { name: 'The sheet to write on' }));
+    const sheet = screen.getByRole('dialog', { name: 'Torque coupon' });
+    expect(
+      within(sheet)
+        .getAllByRole('rowheader')
+        .slice(0, 3)
+        .map(({ textContent }) => textContent),
+    ).toEqual(['7, flat', '7, rim', '8, flat']);
+    expect(sheet).toHaveTextContent(/along the bed, but upright in the part/);
+    expect(sheet).toHaveTextContent(/a washer of at least \d/);
   });
 });
 

@@ -47,7 +47,7 @@ const shown = (find: FindHolesOfFile) => {
   );
   return userEvent.setup();
 };
-const field = () => screen.getByLabelText(/^Find the hole in a file/);
+const field = () => screen.getByLabelText(/^Read an STL or 3MF/);
 const part = () => new File(['solid'], 'bracket.stl');
 
 describe('HoleFinder', () => {
@@ -58,7 +58,22 @@ describe('HoleFinder', () => {
     expect(within(table).getByRole('rowheader')).toHaveTextContent('4.45');
     expect(screen.getByRole('status')).toHaveTextContent('bracket.stl: binary STL, 1,284 triangles, 41.3');
     await user.click(screen.getByRole('button', { name: /^Use hole 1/ }));
+    expect(screen.getByRole('status')).toHaveTextContent('Hole 1, ⌀ 4.45 mm, is taken over');
     expect(seen.joint.holes.existing).toEqual({ diameter_mm: 4.45, known: 'as-drawn', depth_mm: 7.2 });
+  });
+  test('tells holes apart by their ends, their lie and where their mouth is', async () => {
+    const leaning: FoundHole = {
+      ...HOLE,
+      lie: 'oblique',
+      tilt: 0.5585,
+      ends: { mouth: 'wider', far: 'open' },
+      mouth: { x: 12.25, y: -8.5, z: 7 },
+    };
+    shown(() => Promise.resolve({ kind: 'done', output: found([HOLE, leaning]) }));
+    fireEvent.change(field(), { target: { files: [part()] } });
+    const [, one, other] = within(await screen.findByRole('table')).getAllByRole('row');
+    expect(one).toHaveTextContent(/upright\s*blind\s*3\.0, 4\.0, 9\.0/);
+    expect(other).toHaveTextContent(/oblique, 32°\s*wider mouth, through\s*12\.25, [−-]8\.5, 7\.0/);
   });
   test('says why a file is not read, and keeps the joint', async () => {
     const refusal = { code: 'truncated', bytes: 900, expected: 1284 } as const;

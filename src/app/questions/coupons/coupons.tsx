@@ -35,7 +35,7 @@ const AXES = [
 const LENGTH = { kind: 'length', displayUnit: 'mm' } as const;
 const COUNT = { kind: 'ratio', displayUnit: '-', min: 1, max: 40, step: 1 } as const;
 
-interface CouponsProps {
+export interface CouponsProps {
   readonly joint: Joint;
   readonly assessment: JointAssessment;
 }
@@ -143,7 +143,9 @@ function Made({ coupon, joint }: { readonly coupon: Coupon; readonly joint: Join
           </button>
         </p>
       </div>
-      {isSheet ? <CouponSheet coupon={coupon} joint={joint} onClose={() => setSheet(false)} /> : null}
+      {isSheet ? (
+        <CouponSheet coupon={coupon} joint={joint} jointName={jointName} onClose={() => setSheet(false)} />
+      ) : null}
     </div>
   );
 }

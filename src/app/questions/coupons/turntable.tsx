@@ -39,10 +39,15 @@ export function Turntable({ mesh, name }: { readonly mesh: Mesh; readonly name: 
     if (!element || !context) return undefined;
     const draw = () => paint(element, context, light);
     draw();
-    // The paper may change from light to dark.
+    // The paper may change from light to dark, by choice or by the system.
     const watcher = new MutationObserver(draw);
     watcher.observe(document.documentElement, { attributes: true });
-    return () => watcher.disconnect();
+    const system = typeof matchMedia === 'undefined' ? undefined : matchMedia('(prefers-color-scheme: dark)');
+    system?.addEventListener('change', draw);
+    return () => {
+      watcher.disconnect();
+      system?.removeEventListener('change', draw);
+    };
   }, [light]);
   const press = (event: KeyboardEvent) => {
     const by = KEYS[event.key];
@@ -104,15 +109,21 @@ function sharesOf(colour: string): readonly [number, number, number] {
 const LEAST_INK = 0.1;
 const MOST_INK = 0.62;
 
-/** Shades from the page's own paper to its ink: the more a face is turned from the light, the more ink. */
+const brightness = (shares: readonly number[]): number => shares.reduce((sum, share) => sum + share, 0);
+
+/**
+ * Shades from the page's own paper to its ink: dark ink where a face is turned from the light, light ink where it is
+ * turned to it.
+ */
 function paint(canvas: HTMLCanvasElement, context: CanvasRenderingContext2D, light: Float32Array): void {
   const style = getComputedStyle(canvas);
   const paper = sharesOf(style.getPropertyValue('--paper').trim() || '#fff');
   const ink = sharesOf(style.color);
+  const isLightInk = brightness(ink) > brightness(paper);
   const dots = context.createImageData(canvas.width, canvas.height);
   for (const [at, bright] of light.entries()) {
     if (bright === NOTHING) continue;
-    const share = LEAST_INK + (MOST_INK - LEAST_INK) * (1 - bright);
+    const share = LEAST_INK + (MOST_INK - LEAST_INK) * (isLightInk ? bright : 1 - bright);
     for (const channel of [0, 1, 2] as const) {
       dots.data[4 * at + channel] = paper[channel] + share * (ink[channel] - paper[channel]);
     }

@@ -30,22 +30,24 @@ export function HoleFields({ designed, finder }: HoleFieldsProps) {
       ? KNOWN.find((choice) => choice.value === value.known)?.value
       : 'none';
   return (
-    <div className={styles['fields']}>
-      <DocumentChoice
-        path={EXISTING_PATH}
-        place={PLACE}
-        label="The hole is"
-        choices={KNOWN}
-        read={knownOf}
-        write={(choice) => (choice === 'none' ? undefined : holeKnownAs(choice, there, designed))}
-      />
-      {there ? (
-        <>
-          <DocumentQuantity key={there.known} quantity={holeDiameter(there.known)} place={PLACE} />
-          <DocumentQuantity quantity={HOLE_DEPTH} place={PLACE} optional />
-        </>
-      ) : null}
+    <>
+      <div className={styles['fields']}>
+        <DocumentChoice
+          path={EXISTING_PATH}
+          place={PLACE}
+          label="The hole is"
+          choices={KNOWN}
+          read={knownOf}
+          write={(choice) => (choice === 'none' ? undefined : holeKnownAs(choice, there, designed))}
+        />
+        {there ? (
+          <>
+            <DocumentQuantity key={there.known} quantity={holeDiameter(there.known)} place={PLACE} />
+            <DocumentQuantity quantity={HOLE_DEPTH} place={PLACE} optional />
+          </>
+        ) : null}
+      </div>
       {finder}
-    </div>
+    </>
   );
 }

@@ -1,17 +1,13 @@
 import { useId, useRef, useState } from 'react';
 import type { FoundHole } from '../../../core/hole-finding/hole.ts';
-import { decimalText, diameterNumber, lengthNumber, lengthText } from '../../../wording/amount.ts';
-import {
-  LIE_NAMES,
-  SOLID_FORMATS,
-  sentenceOfReading,
-  sentenceOfReadingNotice,
-} from '../../../wording/solids.ts';
+import { decimalText, diameterNumber, lengthText } from '../../../wording/amount.ts';
+import { SOLID_FORMATS, sentenceOfReading, sentenceOfReadingNotice } from '../../../wording/solids.ts';
 import { type FindHolesOfFile, findHolesOfFile } from '../../../workers/holes-client.ts';
 import type { HolesOfFile } from '../../../workers/holes-requests.ts';
 import { fieldKey } from '../../state/sheet.ts';
 import { useSheetActions } from '../../state/sheet-context.ts';
-import { EXISTING_PATH } from './hole-edits.ts';
+import { FoundTable } from './found-table.tsx';
+import { EXISTING_PATH, type GivenHole } from './hole-edits.ts';
 import { PLACE } from './hole-fields.tsx';
 import styles from './hole-finder.module.css';
 import { useDroppedFile } from './use-dropped-file.ts';
@@ -22,7 +18,7 @@ type State =
   | { readonly kind: 'idle' }
   | { readonly kind: 'reading'; readonly name: string; readonly share: number }
   | { readonly kind: 'refused'; readonly name: string; readonly sentence: string }
-  | { readonly kind: 'found'; readonly name: string; readonly holes: Found };
+  | { readonly kind: 'found'; readonly name: string; readonly holes: Found; readonly used?: string };
 
 interface HoleFinderProps {
   /** What finds the holes; by default a worker. */
@@ -33,6 +29,7 @@ interface HoleFinderProps {
 export function HoleFinder({ find = findHolesOfFile }: HoleFinderProps) {
   const id = useId();
   const [state, setState] = useState<State>({ kind: 'idle' });
+  const { edit } = useSheetActions();
   const running = useRef<AbortController | null>(null);
   const read = async (file: File | undefined) => {
     if (file === undefined) return;
@@ -60,11 +57,17 @@ export function HoleFinder({ find = findHolesOfFile }: HoleFinderProps) {
       setState({ kind: 'refused', name, sentence: sentenceOfReading(outcome.output.refusal) });
     } else setState({ kind: 'found', name, holes: outcome.output });
   };
+  const take = (hole: FoundHole, number: number) => {
+    // A hole that does not fit the part is said at the fields, where it can be changed.
+    edit(fieldKey(EXISTING_PATH, PLACE), { path: EXISTING_PATH, value: existingOf(hole) });
+    const used = `Hole ${number}, ⌀ ${diameterNumber(hole.cornerDiameter)} mm, is taken over as drawn.`;
+    setState((before) => (before.kind === 'found' ? { ...before, used } : before));
+  };
   const [place, isOver] = useDroppedFile((file) => void read(file));
   return (
     <div ref={place} className={styles.finder} data-over={isOver || undefined}>
       <p>
-        <label htmlFor={id}>Find the hole in a file of the part, STL or 3MF:</label>{' '}
+        <label htmlFor={id}>Read an STL or 3MF of the part and find its holes:</label>{' '}
         <input
           id={id}
           type="file"
@@ -86,14 +89,20 @@ export function HoleFinder({ find = findHolesOfFile }: HoleFinderProps) {
             </button>
           </p>
         ) : null}
-        {state.kind === 'found' ? <p>{summaryOf(state.name, state.holes)}</p> : null}
+        {state.kind === 'found' ? (
+          <p>
+            {summaryOf(state.name, state.holes)} {state.used}
+          </p>
+        ) : null}
       </div>
       {state.kind === 'refused' ? (
         <p role="alert">
           <b>Not taken.</b> {state.name}: {state.sentence}
         </p>
       ) : null}
-      {state.kind === 'found' ? <FoundTable holes={state.holes} /> : null}
+      {state.kind === 'found' && state.holes.found.holes.length > 0 ? (
+        <FoundTable holes={state.holes.found.holes} onUse={take} />
+      ) : null}
     </div>
   );
 }
@@ -110,69 +119,11 @@ function summaryOf(name: string, { found, format, triangles, extent, notices }: 
   return [part, holes, ...inside, ...notices.map(sentenceOfReadingNotice)].join(' ');
 }
 
-function FoundTable({ holes: { found } }: { readonly holes: Found }) {
-  if (found.holes.length === 0) return null;
-  return (
-    <table className={styles.holes}>
-      <caption className="out-of-sight">Holes of the part</caption>
-      <thead>
-        <tr>
-          <th scope="col">⌀ drawn, mm</th>
-          <th scope="col">across flats</th>
-          <th scope="col">deep</th>
-          <th scope="col">corners</th>
-          <th scope="col">axis</th>
-          <th scope="col">
-            <span className="out-of-sight">Take it over</span>
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {found.holes
-          .map((hole, at) => ({ hole, at }))
-          .map(({ hole, at }) => (
-            <HoleRow key={at} hole={hole} number={at + 1} />
-          ))}
-      </tbody>
-    </table>
-  );
-}
-
-function HoleRow({ hole, number }: { readonly hole: FoundHole; readonly number: number }) {
-  const { edit } = useSheetActions();
-  const take = () =>
-    // A hole that does not fit the part is said at the fields below, where it can be changed.
-    edit(fieldKey(EXISTING_PATH, PLACE), {
-      path: EXISTING_PATH,
-      value: {
-        diameter_mm: rounded(hole.cornerDiameter),
-        known: 'as-drawn',
-        depth_mm: rounded(hole.depth),
-      },
-    });
-  return (
-    <tr>
-      <th scope="row">{diameterNumber(hole.cornerDiameter)}</th>
-      <td>{diameterNumber(hole.acrossFlats)}</td>
-      <td>
-        {lengthNumber(hole.depth)}
-        {hole.ends.far === 'open' ? ', through' : ''}
-      </td>
-      <td>{hole.facets}</td>
-      <td>{LIE_NAMES[hole.lie]}</td>
-      <td>
-        <button
-          type="button"
-          className="press"
-          aria-label={`Use hole ${number}, ${diameterNumber(hole.cornerDiameter)} mm`}
-          onClick={take}
-        >
-          Use
-        </button>
-      </td>
-    </tr>
-  );
-}
-
 /** A mesh holds more digits than anybody draws: to a thousandth of a millimetre. */
 const rounded = (length: number): number => Number(length.toFixed(3));
+
+const existingOf = ({ cornerDiameter, depth }: FoundHole): GivenHole => ({
+  diameter_mm: rounded(cornerDiameter),
+  known: 'as-drawn',
+  depth_mm: rounded(depth),
+});
