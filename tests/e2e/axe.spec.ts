@@ -71,6 +71,17 @@ async function expectNoFaultsInStates(page: Page, rules: Rules): Promise<void> {
     await expectNoFaults(page, rules);
     await field(page, 'Pull on this joint').press('Escape');
   });
+  await test.step('a test, and a table being read', async () => {
+    await page.getByRole('button', { name: 'Enter test 1' }).click();
+    await type(field(page, 'Reading'), '72');
+    await page.getByText('Set-up and instrument').click();
+    await page.getByRole('button', { name: 'Read a table of tests' }).click();
+    await page.getByLabel(/^A table of tests/).fill('reading\n41 kg\nmuch');
+    await expect(page.getByText(/^Line 3/)).toBeVisible();
+    await expectNoFaults(page, rules);
+    await page.getByRole('button', { name: 'Leave it' }).click();
+    await page.getByRole('button', { name: 'Take out test 1' }).click();
+  });
   await test.step('no torque fits', async () => {
     await page.getByRole('radio', { name: 'over a gap' }).check();
     await expect(answerTo(page, 'How tight?')).toContainText('No torque fits');
@@ -96,6 +107,13 @@ test('start and every state on dark paper', async ({ page }) => {
   await expectEverythingThere(page);
   await expectNoFaults(page);
   await expectNoFaultsInStates(page, 'contrast');
+});
+
+test('the sheet of a coupon', async ({ page }) => {
+  await openPage(page);
+  await page.getByRole('button', { name: 'The sheet to write on' }).click();
+  await expect(page.getByRole('dialog', { name: 'Hole gauge' })).toBeVisible();
+  await expectNoFaults(page);
 });
 
 test('the sheet of the whole calculation', async ({ page }) => {

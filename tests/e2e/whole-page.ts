@@ -27,6 +27,9 @@ async function scrollThrough(page: Page): Promise<void> {
 export async function expectSettled(page: Page): Promise<void> {
   await expect(page.locator('#sure')).toBeVisible();
   await expect(page.locator('#hold').getByRole('heading').first()).toBeVisible();
+  for (const late of ['#coupons', '#log', '#tests', '#existing-hole']) {
+    await expect(page.locator(late)).toBeVisible();
+  }
   await scrollThrough(page);
   await expect(page.locator('#sure').getByText(/^Sampled\.$|nothing to sample/)).toHaveCount(1);
   await expect(page.getByText(/being (drawn|worked out)/)).toHaveCount(0);

@@ -29,8 +29,6 @@ function firstTest(document: JointDocument, insert: string): Omit<TestRecord, 'i
     value: 0,
     unit: 'kgf',
     leverRatio: 1,
-    resolution: 0.1,
-    greatest: 50,
     result: 'insert-out-with-plastic',
     note: '',
   };
