@@ -57,6 +57,7 @@ export const RESULTS_OF_KIND: Readonly<Record<Kind, readonly Result[]>> = {
   'jack-out-torque': [
     'insert-out-with-plastic',
     'insert-out-clean',
+    'insert-turned',
     'boss-split',
     'layers-parted',
     'screw-broke',
@@ -79,6 +80,10 @@ export function sentenceOfTestFault(fault: TestFault): string {
         : 'A force was to be measured, and the unit is one of torque.';
     case 'above-instrument':
       return 'The reading is above the greatest that the instrument shows. Was a digit too many typed?';
+    case 'below-step':
+      return 'The reading is smaller than one step of the instrument. Look at its resolution.';
+    case 'screw-of-other-thread':
+      return `An insert ${fault.insert} was jacked out, and this joint’s screw is ${fault.screw}: nothing is known of the friction of the one that pulled it. Pull it instead, or log it with a joint of its thread.`;
     case 'above-screw':
       return `The screw itself, ${fault.screw}, breaks long before. Look at the unit, the point and the lever ratio.`;
     case 'result-of-other-kind':

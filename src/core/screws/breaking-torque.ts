@@ -48,3 +48,23 @@ export function minimumBreakingTorque(screw: {
     standing: 'published',
   };
 }
+
+/**
+ * Torque that no screw of a class needs to bear, where ISO 898-7 says nothing of it: shear strength taken as high as the
+ * tensile one.
+ *
+ *     MB = Rm · Wp        Wp = π/16 · d3min³
+ *
+ * To tell a slip of the pen from a reading; never a tightening torque. The tension of a screw that is tightened at the
+ * same time is not in it.
+ *
+ * @param screw - thread with its smallest root diameter d3min [mm]; class with tensile strength Rm [MPa]
+ * @returns MB [N·mm]
+ * @source own-model shear strength as high as tensile strength
+ * @example M3, A2-70 gives 1612 N·mm
+ */
+export const breakingTorqueAtTensileStrength = (screw: {
+  readonly thread: Thread;
+  readonly propertyClass: PropertyClass;
+}): number =>
+  screw.propertyClass.tensileStrengthMin * (Math.PI / 16) * screw.thread.limits.externalMinorMin ** 3;

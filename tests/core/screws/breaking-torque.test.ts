@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  breakingTorqueAtTensileStrength,
   isTorsionTested,
   minimumBreakingTorque,
   type TorsionTestedClass,
@@ -86,5 +87,39 @@ describe('isTorsionTested', () => {
   );
   test.each(['8.8', '9.8', '10.9', '12.9'] as const)('is true for %s', (designation) => {
     expect(isTorsionTested(classOf(designation))).toBe(true);
+  });
+});
+
+describe('breakingTorqueAtTensileStrength', () => {
+  const stainless = (strength: number) => ({
+    id: 'A2',
+    designation: 'A2',
+    tensileStrengthMin: strength,
+    yieldStrengthMin: 431,
+    family: 'stainless-steel' as const,
+    source: 'iso-3506-1' as const,
+  });
+  const torqueAt = (size: CoarseSize, strength: number) =>
+    breakingTorqueAtTensileStrength({ thread: coarseThread(size), propertyClass: stainless(strength) });
+  test('of an M3 at 700 MPa is 700 · π/16 · 2.272³ (hand calculation)', () => {
+    expectPublished(torqueAt('M3', 700), '1612');
+  });
+  test.each([
+    ['M3', 500, 1.1],
+    ['M3', 800, 1.8],
+    ['M4', 700, 3.8],
+    ['M5', 800, 8.8],
+  ] as const)(
+    'of %s at %d MPa lies within 5 %% of %d N·m (iso-3506-1, read in a reprint)',
+    (size, strength, least) => {
+      expect(Math.abs(torqueAt(size, strength) / 1000 / least - 1)).toBeLessThan(0.05);
+    },
+  );
+  test('is above the least that ISO 898-7 asks of its classes (law)', () => {
+    const propertyClass = classOf('8.8');
+    const thread = coarseThread('M4');
+    expect(breakingTorqueAtTensileStrength({ thread, propertyClass })).toBeGreaterThan(
+      minimumBreakingTorque({ thread, propertyClass }).value,
+    );
   });
 });
