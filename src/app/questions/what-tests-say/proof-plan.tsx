@@ -75,7 +75,7 @@ export function ProofPlanPart() {
             <th scope="col">Coupons</th>
             <th scope="col">load at each insert</th>
             <th scope="col">the scale shows</th>
-            <th scope="col">hold that load itself, whatever the scatter</th>
+            <th scope="col">hold that load itself, at least</th>
           </tr>
         </thead>
         <tbody>
@@ -139,7 +139,7 @@ function Row({ row: { count, proofLoad, shareAtProofLoad, reading } }: { readonl
             </>
           )}
         </td>
-        <td data-name="hold that load itself">
+        <td data-name="hold that load itself, at least">
           <Value of={shareAtProofLoad} text={percentText(shareAtProofLoad.value)} what={`${many}, share`} />
         </td>
       </tr>
