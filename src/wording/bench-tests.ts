@@ -1,5 +1,5 @@
 import type { TestFault } from '../core/bench/test-fault.ts';
-import type { TEST_KINDS, TEST_RESULTS, TEST_SETTINGS } from '../storage/document.ts';
+import type { TEST_KINDS, TEST_RESULTS, TEST_SETTINGS } from '../storage/workshop-schema.ts';
 import { lengthText } from './amount.ts';
 
 type Kind = (typeof TEST_KINDS)[number];

@@ -1,14 +1,13 @@
 import { CATALOGUE } from '../../src/data/catalogue.ts';
+import type { JointDocument, TestRecord } from '../../src/storage/document.ts';
+import { LIMITS, type LimitName } from '../../src/storage/limits.ts';
 import {
   FORCE_UNITS,
-  type JointDocument,
   TEST_KINDS,
   TEST_RESULTS,
   TEST_SETTINGS,
-  type TestRecord,
   TORQUE_UNITS,
-} from '../../src/storage/document.ts';
-import { LIMITS, type LimitName } from '../../src/storage/limits.ts';
+} from '../../src/storage/workshop-schema.ts';
 import fc from './fast-check.ts';
 
 const within = (name: LimitName) => {

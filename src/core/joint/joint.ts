@@ -20,7 +20,7 @@ export interface TorqueTool {
   readonly kind: 'torque-driver' | 'hand';
   /** Relative deviation ±: 0.06 for a driver, 0.35 by hand. */
   readonly deviation: number;
-  /** The settings that can be dialled, ascending, N·mm; empty: any multiple of the step. */
+  /** The settings that can be dialled, ascending, N·mm; none: every multiple of the step. */
   readonly settings: readonly number[];
   readonly step: number;
 }

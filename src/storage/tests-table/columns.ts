@@ -1,5 +1,5 @@
-/** What a column of a table of tests can be. */
-export const COLUMN_KEYS = [
+/** Columns that most tables have. */
+export const USUAL_COLUMNS = [
   'date',
   'insert',
   'kind',
@@ -14,6 +14,20 @@ export const COLUMN_KEYS = [
   'batch',
   'note',
 ] as const;
+
+/** Columns that a thorough bench keeps besides. */
+export const FURTHER_COLUMNS = [
+  'axis',
+  'wallLines',
+  'infill_percent',
+  'resolution',
+  'greatest',
+  'ironTemperature_degC',
+  'settingTime_s',
+] as const;
+
+/** What a column of a table of tests can be. */
+export const COLUMN_KEYS = [...USUAL_COLUMNS, ...FURTHER_COLUMNS] as const;
 
 export type ColumnKey = (typeof COLUMN_KEYS)[number];
 
@@ -35,6 +49,13 @@ const HEADER_WORDS: Readonly<Record<ColumnKey, readonly string[]>> = {
   bore_mm: ['bore', 'hole', 'bore_mm'],
   batch: ['batch', 'group', 'what was varied', 'variant'],
   note: ['note', 'notes', 'remark', 'comment'],
+  axis: ['axis', 'insert axis', 'direction', 'orientation'],
+  wallLines: ['walls', 'wall lines', 'perimeters'],
+  infill_percent: ['infill', 'infill density'],
+  resolution: ['resolution', 'step', 'scale step'],
+  greatest: ['greatest', 'greatest reading', 'capacity'],
+  ironTemperature_degC: ['iron', 'iron temperature', 'temperature'],
+  settingTime_s: ['setting time', 'seconds'],
 };
 
 const folded = (header: string): string =>

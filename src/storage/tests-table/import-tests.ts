@@ -1,18 +1,20 @@
 import type { TestRecord } from '../document.ts';
-import { type ColumnKey, type Columns, unitInHeader } from './columns.ts';
+import { type Columns, unitInHeader } from './columns.ts';
 import {
   type Cell,
-  type CellFault,
   isForce,
+  readAxis,
   readDate,
   readKind,
   readReading,
   readResult,
   readSetting,
+  readText,
   readUnit,
   readWithin,
   type TestWords,
 } from './read-cells.ts';
+import { type LineFault, lineReader, OPEN_KEYS, openValues } from './read-line.ts';
 import type { Table } from './table.ts';
 
 /** What the lines are read with. */
@@ -31,10 +33,8 @@ export interface ImportedLine {
   readonly line: number;
   readonly test: TestRecord;
 }
-export interface RefusedLine {
+export interface RefusedLine extends LineFault {
   readonly line: number;
-  readonly column: ColumnKey;
-  readonly fault: CellFault;
 }
 
 /** Good rows as tests, bad ones with their line and reason; nothing is half taken. */
@@ -57,34 +57,19 @@ export function importTests(table: Table, frame: ImportFrame): Imported {
   return { taken, refused };
 }
 
-type LineFault = Omit<RefusedLine, 'line'>;
-
-/** Reads one cell after the other and keeps the first fault. */
-interface LineReader {
-  readonly text: (key: ColumnKey) => string | undefined;
-  readonly cell: <Value>(key: ColumnKey, read: (text: string) => Cell<Value>) => Value | undefined;
-  readonly fault: () => LineFault | undefined;
-}
-
-function lineReader(cells: readonly string[], columns: Columns): LineReader {
-  let fault: LineFault | undefined;
-  const text = (key: ColumnKey): string | undefined => {
-    const at = columns[key];
-    const cell = at === undefined ? undefined : cells[at];
-    return cell === '' ? undefined : cell;
-  };
-  return {
-    text,
-    cell: (key, read) => {
-      const written = text(key);
-      if (written === undefined) return undefined;
-      const cell = read(written);
-      if (cell.kind === 'read') return cell.value;
-      fault ??= { column: key, fault: cell.fault };
-      return undefined;
-    },
-    fault: () => fault,
-  };
+/** The set-up without what a column of the table speaks of, and without an instrument that measures something else. */
+function framed(
+  setUp: ImportFrame['setUp'],
+  columns: Columns,
+  unit: TestRecord['unit'],
+): ImportFrame['setUp'] {
+  const frame = { ...setUp };
+  for (const key of OPEN_KEYS) if (columns[key] !== undefined) delete frame[key];
+  if (unit !== setUp.unit) {
+    delete frame.resolution;
+    delete frame.greatest;
+  }
+  return frame;
 }
 
 function testOf(
@@ -94,14 +79,13 @@ function testOf(
 ): Omit<TestRecord, 'id'> | LineFault {
   const line = lineReader(cells, columns);
   const reading = line.cell('value', readReading);
-  const unitOfHeader = headerUnit(header, columns);
-  const written = line.cell('unit', readUnit) ?? reading?.unit ?? unitOfHeader;
+  const written = line.cell('unit', readUnit) ?? reading?.unit ?? headerUnit(header, columns);
   const kind = line.cell('kind', (text) => readKind(words, text)) ?? kindFor(setUp.kind, written);
   const known = (names: ReadonlyMap<string, string>, text: string) => names.get(foldedName(text));
-  const insert = line.text('insert');
+  const insert = line.cell('insert', (text) => readText(known(inserts, text) ?? text, 60));
   const material = line.cell('material', (text): Cell<string> => {
     const id = known(materials, text);
-    const choices = [...materials.values()].join(', ');
+    const choices = [...new Set(materials.values())].join(', ');
     return id === undefined
       ? { kind: 'refused', fault: { code: 'unknown-word', text, choices } }
       : { kind: 'read', value: id };
@@ -109,31 +93,28 @@ function testOf(
   const result = line.cell('result', (text) => readResult(words, text));
   const date = line.cell('date', readDate);
   const setting = line.cell('setting', (text) => readSetting(words, text));
+  const axis = line.cell('axis', readAxis);
   const leverRatio = line.cell('leverRatio', (text) => readWithin('leverRatio', text));
-  const bore = line.cell('bore_mm', (text) => readWithin('holeDiameter_mm', text));
+  const note = line.cell('note', (text) => readText(text, 400));
+  const open = openValues(line);
   const fault = line.fault();
   if (fault) return fault;
   if (reading === undefined) return { column: 'value', fault: { code: 'no-number', text: '' } };
   const unit = written ?? setUp.unit;
-  const { resolution, greatest, ...frame } = setUp;
-  const sameInstrument = unit === setUp.unit;
   return {
-    ...frame,
-    ...(sameInstrument && resolution !== undefined ? { resolution } : {}),
-    ...(sameInstrument && greatest !== undefined ? { greatest } : {}),
+    ...framed(setUp, columns, unit),
     kind,
     unit,
     value: reading.value,
     result: result ?? (kind === 'torque-out' && setUp.kind !== 'torque-out' ? 'insert-turned' : setUp.result),
     ...(date === undefined ? {} : { date }),
-    ...(insert === undefined ? {} : { insert: (known(inserts, insert) ?? insert).slice(0, 60) }),
+    ...(insert === undefined ? {} : { insert }),
     ...(material === undefined ? {} : { material }),
     ...(setting === undefined ? {} : { setting }),
+    ...(axis === undefined ? {} : { axis }),
     ...(leverRatio === undefined ? {} : { leverRatio }),
-    ...(bore === undefined ? {} : { bore_mm: bore }),
-    ...textOf(line, 'printer', 60),
-    ...textOf(line, 'batch', 40),
-    note: (line.text('note') ?? setUp.note).slice(0, 400),
+    ...open,
+    note: note ?? (columns.note === undefined ? setUp.note : ''),
   };
 }
 
@@ -151,8 +132,3 @@ function kindFor(kind: TestRecord['kind'], unit: TestRecord['unit'] | undefined)
   if (pulls === isForce(unit)) return kind;
   return isForce(unit) ? 'pull-out' : 'torque-out';
 }
-
-const textOf = <Key extends 'printer' | 'batch'>(line: LineReader, key: Key, greatest: number) => {
-  const text = line.text(key);
-  return text === undefined ? {} : { [key]: text.slice(0, greatest) };
-};

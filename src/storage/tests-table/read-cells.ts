@@ -1,6 +1,6 @@
 import type { TestRecord } from '../document.ts';
-import { FORCE_UNITS, TEST_KINDS, TEST_RESULTS, TEST_SETTINGS, TORQUE_UNITS } from '../document.ts';
 import { LIMITS, type LimitName } from '../limits.ts';
+import { FORCE_UNITS, TEST_KINDS, TEST_RESULTS, TEST_SETTINGS, TORQUE_UNITS } from '../workshop-schema.ts';
 
 /** Why a cell is not taken. */
 export type CellFault =
@@ -15,6 +15,7 @@ export type CellFault =
   | { readonly code: 'unknown-unit'; readonly text: string }
   | { readonly code: 'no-date'; readonly text: string }
   | { readonly code: 'ambiguous-date'; readonly text: string }
+  | { readonly code: 'too-long'; readonly characters: number; readonly greatest: number }
   | { readonly code: 'unknown-word'; readonly text: string; readonly choices: string };
 
 export type Cell<Value> =
@@ -37,6 +38,7 @@ const UNIT_SPELLINGS: Readonly<Record<string, Unit>> = {
   lbf: 'lbf',
   nm: 'N·m',
   cnm: 'cN·m',
+  // A newton centimetre is a hundredth of a newton metre.
   ncm: 'cN·m',
   inlb: 'in·lb',
   inlbs: 'in·lb',
@@ -47,23 +49,28 @@ const UNIT_SPELLINGS: Readonly<Record<string, Unit>> = {
   kgfcm: 'kgf·cm',
 };
 
-/** Newton centimetres are hundredths of a newton metre, as cN·m are. */
-const SIGNS_IN_UNITS = /[\s.·⋅*×\-_/]/g;
+/** Signs of a product; a stroke would part the units, and N/m is no torque. */
+const SIGNS_IN_UNITS = /[\s.·⋅*×\-_]/g;
 
 /** A unit as benches write it. */
 export function readUnit(text: string): Cell<Unit> {
-  const unit = UNIT_SPELLINGS[text.toLowerCase().replace(SIGNS_IN_UNITS, '')];
+  const spelling = text.toLowerCase().replace(SIGNS_IN_UNITS, '');
+  const unit = Object.hasOwn(UNIT_SPELLINGS, spelling) ? UNIT_SPELLINGS[spelling] : undefined;
   return unit === undefined ? refused({ code: 'unknown-unit', text }) : read(unit);
 }
 
 const THOUSANDS_OR_DECIMALS = /^[+-]?\d{1,3}[.,]\d{3}$/;
-const PLAIN = /^[+-]?\d+(?:[.,]\d+)?$/;
+/** With an exponent as spreadsheets write one, its sign always there. */
+const PLAIN = /^[+-]?\d+(?:[.,]\d+)?(?:e[+-]\d{1,3})?$/i;
 /** 1.234,5 and 1,234.5: the last sign parts the decimals. */
 const GROUPED = /^[+-]?\d{1,3}(?:([.,])\d{3})+(?!\1)[.,]\d+$/;
 
+/** Blanks and marks between thousands; a blank elsewhere parts two numbers. */
+const BETWEEN_THOUSANDS = /(?<=\d)[\s\u00a0\u202f'’](?=\d{3}(?!\d))/g;
+
 /** A number with a decimal point or comma; 1,250 may be either and is asked about, 0,250 is not. */
 export function readNumber(typed: string): Cell<number> {
-  const text = typed.replace(/[\s\u00a0']/g, '');
+  const text = typed.trim().replace(BETWEEN_THOUSANDS, '');
   if (THOUSANDS_OR_DECIMALS.test(text) && text.includes(',') && !/^[+-]?0/.test(text)) {
     return refused({ code: 'ambiguous-number', text: typed });
   }
@@ -90,7 +97,7 @@ function within(limit: LimitName, value: number, text: string): Cell<number> {
     : read(value);
 }
 
-const LEADING_NUMBER = /^([+-]?[\d.,\s\u00a0']*\d)\s*(\D*)$/;
+const LEADING_NUMBER = /^([+-]?\d[\d.,\s\u00a0\u202f'’]*(?:e[+-]\d{1,3})?)(?<=\d)\s*(\D*)$/i;
 
 /** A reading with or without its unit: "41,5", "41.5 kg". */
 export function readReading(text: string): Cell<{ readonly value: number; readonly unit?: Unit }> {
@@ -157,6 +164,23 @@ export interface TestWords {
 export const readKind = (words: TestWords, text: string) => readWord(TEST_KINDS, words.kinds, text);
 export const readResult = (words: TestWords, text: string) => readWord(TEST_RESULTS, words.results, text);
 export const readSetting = (words: TestWords, text: string) => readWord(TEST_SETTINGS, words.settings, text);
+
+/** The axis of an insert as the document says it. */
+export const readAxis = (text: string) => readWord(AXES, AXIS_NAMES, text);
+const AXES = ['along-build', 'across-build'] as const;
+const AXIS_NAMES = { 'along-build': 'vertical', 'across-build': 'horizontal' } as const;
+
+/** A whole number that the document takes at a key. */
+export function readCount(limit: LimitName, text: string): Cell<number> {
+  const number = readWithin(limit, text);
+  return number.kind === 'read' && !Number.isInteger(number.value)
+    ? refused({ code: 'no-number', text })
+    : number;
+}
+
+/** Words that the document takes up to a length; longer ones are not cut, they would be others. */
+export const readText = (text: string, greatest: number): Cell<string> =>
+  text.length > greatest ? refused({ code: 'too-long', characters: text.length, greatest }) : read(text);
 
 export const isForce = (unit: Unit): boolean => FORCE_UNITS.some((one) => one === unit);
 export const UNITS_OF_TESTS: readonly Unit[] = [...FORCE_UNITS, ...TORQUE_UNITS];

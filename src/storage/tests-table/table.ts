@@ -20,7 +20,10 @@ export type TableReading =
     };
 
 /** A cell that a spreadsheet would take for a formula is written with an apostrophe before it, and read without. */
-const FORMULA_LIKE = /^'(?=[=+\-@])/;
+const MARKED = /^'(?='*[=+\-@])/;
+
+/** Line ends within a cell in quotes. */
+const LINE_END = /\r\n|\r|\n/g;
 
 /** A header without any of these has one column, whose decimal commas part nothing. */
 const SEPARATORS = ['\t', ';', ','] as const;
@@ -48,10 +51,12 @@ export function readTable(text: string): TableReading {
   }
   const plain = text.replace(/^\ufeff/, '');
   const { data } = Papa.parse<string[]>(plain, { header: false, delimiter: separatorOf(plain) });
-  const lines = data.map((cells, index) => ({
-    line: index + 1,
-    cells: cells.map((cell) => cell.trim().replace(FORMULA_LIKE, '')),
-  }));
+  let line = 1;
+  const lines = data.map((cells) => {
+    const begin = line;
+    line += 1 + cells.reduce((count, cell) => count + (cell.match(LINE_END)?.length ?? 0), 0);
+    return { line: begin, cells: cells.map((cell) => cell.trim().replace(MARKED, '')) };
+  });
   const filled = lines.filter(({ cells }) => cells.some((cell) => cell !== ''));
   const [first, ...rows] = filled;
   if (first === undefined) return { kind: 'refused', code: 'empty', facts: {} };
@@ -62,11 +67,12 @@ export function readTable(text: string): TableReading {
   return { kind: 'read', table: { header: first.cells, rows } };
 }
 
-const NEEDS_APOSTROPHE = /^[=+\-@]/;
+const NEEDS_APOSTROPHE = /^\s*'*[=+\-@]/;
 const NUMBER = /^-?\d+(?:\.\d+)?$/;
 
 /** Writes a table that `readTable` reads back; a cell that looks like a formula gets its apostrophe. */
 export function tableText(header: readonly string[], rows: readonly (readonly string[])[]): string {
-  const safe = (cell: string) => (NEEDS_APOSTROPHE.test(cell) && !NUMBER.test(cell) ? `'${cell}` : cell);
+  const safe = (cell: string) =>
+    NEEDS_APOSTROPHE.test(cell) && !NUMBER.test(cell) ? `'${cell.trimStart()}` : cell;
   return `${Papa.unparse([[...header], ...rows.map((row) => row.map(safe))], { newline: '\r\n' })}\r\n`;
 }

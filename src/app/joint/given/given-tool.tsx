@@ -32,7 +32,7 @@ function DriverSettings({ settings }: { readonly settings: readonly number[] }) 
       key={field.renewal}
       label="Its settings"
       noun="A setting"
-      note="Empty: any torque on a scale."
+      note="Empty: a scale without steps of its own."
       definition={definitionOf(DRIVER_SETTING)}
       readings={settings.map((setting) => fromDocument(setting, UNIT))}
       onTake={(taken) => field.take(taken.map((setting) => toDocument(setting, UNIT)))}
