@@ -17,6 +17,13 @@ export const COLUMN_NAMES = {
   bore_mm: 'bore, mm',
   batch: 'what was varied',
   note: 'note',
+  axis: 'axis against the build',
+  wallLines: 'wall lines',
+  infill_percent: 'infill, %',
+  resolution: 'step of the instrument',
+  greatest: 'greatest reading',
+  ironTemperature_degC: 'iron, °C',
+  settingTime_s: 'time to set, s',
 } as const satisfies Record<ColumnKey, string>;
 
 /** Why a cell of a table was not taken. */
@@ -34,6 +41,8 @@ export function sentenceOfCell(fault: CellFault): string {
       return `“${fault.text}” is no day. Write it as 2026-03-09.`;
     case 'ambiguous-date':
       return `“${fault.text}” may be two days. Write it as 2026-03-09.`;
+    case 'too-long':
+      return `It has ${decimalText(fault.characters, 0)} characters; up to ${decimalText(fault.greatest, 0)} are kept.`;
     case 'unknown-word':
       return `“${fault.text}” is none of: ${fault.choices}.`;
   }

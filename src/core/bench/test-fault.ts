@@ -1,5 +1,9 @@
 import type { Joint } from '../joint/joint.ts';
-import { isTorsionTested, minimumBreakingTorque, breakingTorqueAtTensileStrength } from '../screws/breaking-torque.ts';
+import {
+  breakingTorqueAtTensileStrength,
+  isTorsionTested,
+  minimumBreakingTorque,
+} from '../screws/breaking-torque.ts';
 import { ultimateTensileLoad } from '../screws/tensile-load.ts';
 import { type BenchTest, loadOf, TORQUE_KINDS } from './bench-test.ts';
 

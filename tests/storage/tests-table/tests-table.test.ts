@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
+import { CATALOGUE } from '../../../src/data/catalogue.ts';
 import { proposedColumns } from '../../../src/storage/tests-table/columns.ts';
 import { testsTable } from '../../../src/storage/tests-table/export-tests.ts';
 import { importTests } from '../../../src/storage/tests-table/import-tests.ts';
 import { readDate, readNumber, readReading, readUnit } from '../../../src/storage/tests-table/read-cells.ts';
 import { readTable, type Table, tableText } from '../../../src/storage/tests-table/table.ts';
 import { TEST_KIND_NAMES, TEST_RESULT_NAMES, TEST_SETTING_NAMES } from '../../../src/wording/bench-tests.ts';
+import { anyTests } from '../../support/any-tests.ts';
 import { testRecord } from '../../support/bench-tests.ts';
 import fc from '../../support/fast-check.ts';
+import { insertRecord, jointDocument } from '../../support/joints.ts';
 
 const WORDS = { kinds: TEST_KIND_NAMES, results: TEST_RESULT_NAMES, settings: TEST_SETTING_NAMES };
 const {
@@ -15,12 +18,14 @@ const {
   ...SET_UP
 } = testRecord({ insert: 'tall-five', greatest: 50, resolution: 0.1 });
 
+const MATERIALS = CATALOGUE.hostMaterials.map(({ id }) => id);
+
 function tableOf(text: string): Table {
   const reading = readTable(text);
   if (reading.kind === 'refused') throw new Error(reading.code);
   return reading.table;
 }
-const imported = (text: string) => {
+const imported = (text: string, materials: readonly string[] = ['petg', 'abs']) => {
   const table = tableOf(text);
   return importTests(table, {
     columns: proposedColumns(table.header),
@@ -31,10 +36,7 @@ const imported = (text: string) => {
       ['tall-five', 'tall-five'],
       ['m3 4.6 × 5.7', 'slim-long'],
     ]),
-    materials: new Map([
-      ['petg', 'petg'],
-      ['abs', 'abs'],
-    ]),
+    materials: new Map(materials.map((id) => [id, id])),
   });
 };
 
@@ -46,6 +48,9 @@ describe('readNumber', () => {
     ['1.234,5', 1234.5],
     ['1,234.5', 1234.5],
     ['12 345', 12345],
+    ['12’345,5', 12345.5],
+    ['1E-07', 1e-7],
+    ['1,5e+02', 150],
     ['-3', -3],
     ['1.250', 1.25],
   ])('reads %s', (text, value) => {
@@ -57,7 +62,7 @@ describe('readNumber', () => {
       fault: { code: 'ambiguous-number', text: '1,250' },
     });
   });
-  test.each(['', 'forty', '1e9', '4..5', '=1+2', '1,2,3'])('refuses “%s”', (text) => {
+  test.each(['', 'forty', '1e9', '4..5', '=1+2', '1,2,3', '4 5', '1 2345'])('refuses “%s”', (text) => {
     expect(readNumber(text).kind).toBe('refused');
   });
 });
@@ -78,8 +83,9 @@ describe('readUnit', () => {
   ])('takes %s for %s', (text, unit) => {
     expect(readUnit(text)).toEqual({ kind: 'read', value: unit });
   });
-  test('knows no stone', () => {
-    expect(readUnit('stone').kind).toBe('refused');
+  // A force over a length, and words that every object of the language knows.
+  test.each(['stone', 'N/m', 'kg/cm', 'constructor', 'toString', ''])('takes “%s” for none', (text) => {
+    expect(readUnit(text)).toEqual({ kind: 'refused', fault: { code: 'unknown-unit', text } });
   });
 });
 
@@ -124,6 +130,10 @@ describe('readTable', () => {
   });
   test('counts the lines as they stand, empty ones too', () => {
     expect(tableOf('insert,force\n\na,1').rows[0]?.line).toBe(3);
+  });
+  test('counts the lines within a cell in quotes', () => {
+    const { rows } = tableOf('insert,note\r\na,"two\r\nlines"\r\nb,one');
+    expect(rows.map(({ line }) => line)).toEqual([2, 4]);
   });
   test('refuses nothing, a header alone, and too many lines', () => {
     expect(readTable(' \n')).toMatchObject({ code: 'empty' });
@@ -176,6 +186,19 @@ describe('importTests', () => {
   ])('refuses what a joint would not keep: %j', (text, column) => {
     expect(imported(text).refused).toMatchObject([{ line: 2, column, fault: { code: 'out-of-range' } }]);
   });
+  test('cuts no words short: they would be others', () => {
+    const long = 'x'.repeat(41);
+    expect(imported(`reading;batch\n37;${long}`).refused).toEqual([
+      { line: 2, column: 'batch', fault: { code: 'too-long', characters: 41, greatest: 40 } },
+    ]);
+  });
+  test('leaves open what a column leaves empty', () => {
+    const [first, second] = imported('reading;greatest reading;walls\n37;;4\n38;60;').taken;
+    expect(first?.test).toMatchObject({ value: 37, wallLines: 4, resolution: 0.1 });
+    expect(first?.test).not.toHaveProperty('greatest');
+    expect(second?.test).toMatchObject({ value: 38, greatest: 60 });
+    expect(second?.test).not.toHaveProperty('wallLines');
+  });
   test('takes from the set-up what no column says', () => {
     expect(imported('reading\n37').taken[0]?.test).toEqual({ ...SET_UP, id: 'test-4', value: 37 });
   });
@@ -205,11 +228,29 @@ describe('a table of tests', () => {
   test('is read back as it was written', () => {
     expect(imported(testsTable(TESTS)).refused).toEqual([]);
     const back = imported(testsTable(TESTS)).taken.map(({ test: one }) => one);
-    const { resolution: _, greatest: __, ...bare } = SET_UP;
-    expect(back).toEqual([
-      { ...SET_UP, ...TESTS[0] },
-      { ...bare, ...TESTS[1] },
-    ]);
+    expect(back).toEqual(TESTS);
+  });
+  test('brings back any tests that a document holds, photos apart (law)', () => {
+    const document = jointDocument({ drawer: [insertRecord({ id: 'tall-five' })] });
+    fc.assert(
+      fc.property(anyTests(document), (drawn) => {
+        const tests = drawn.map(({ batch, ...test }, index) => ({
+          ...test,
+          id: `test-${index + 4}`,
+          ...(batch === undefined || batch.trim() === '' ? {} : { batch: batch.trim() }),
+        }));
+        if (tests.length === 0) return;
+        const { taken, refused } = imported(testsTable(tests), MATERIALS);
+        expect(refused).toEqual([]);
+        expect(taken.map(({ test: one }) => one)).toEqual(tests);
+      }),
+      { numRuns: 100 },
+    );
+  });
+  test('keeps an apostrophe that stood before a formula, and blanks before one', () => {
+    const cells = ["'=1+2", "''-x", '=1', "it's"];
+    expect(tableOf(tableText(['a', 'b', 'c', 'd'], [cells])).rows[0]?.cells).toEqual(cells);
+    expect(tableText(['a'], [[' \t=1']])).toBe("a\r\n'=1\r\n");
   });
   test('holds no cell that a spreadsheet would take for a formula', () => {
     for (const row of testsTable(TESTS).split('\r\n')) {
