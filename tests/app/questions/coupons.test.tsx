@@ -37,10 +37,11 @@ const gauge = (changes = {}) => {
 beforeEach(() => {
   // jsdom draws nothing.
   vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue(null);
-  HTMLDialogElement.prototype.showModal ??= function showModal(this: HTMLDialogElement) {
+  // jsdom opens no dialogs.
+  HTMLDialogElement.prototype.showModal = function open(this: HTMLDialogElement) {
     this.open = true;
   };
-  HTMLDialogElement.prototype.close ??= function close(this: HTMLDialogElement) {
+  HTMLDialogElement.prototype.close = function close(this: HTMLDialogElement) {
     this.open = false;
   };
 });

@@ -7,7 +7,6 @@ import { HoleFinder } from '../../../src/app/questions/existing-hole/hole-finder
 import { useSheet } from '../../../src/app/state/sheet-context.ts';
 import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
 import type { FoundHole } from '../../../src/core/hole-finding/hole.ts';
-import type { JointDocument } from '../../../src/storage/document.ts';
 import type { FindHolesOfFile } from '../../../src/workers/holes-client.ts';
 import type { HolesOfFile } from '../../../src/workers/holes-requests.ts';
 
@@ -33,16 +32,21 @@ const found = (holes: readonly FoundHole[]): HolesOfFile => ({
   notices: [],
 });
 
-let seen: JointDocument = SENSOR_LID;
-function Watch() {
-  seen = useSheet().document;
-  return null;
+/** Shows the hole that the joint has, as the document holds it. */
+function HoleOfDocument() {
+  const { document } = useSheet();
+  return (
+    <output aria-label="hole of the joint">{JSON.stringify(document.joint.holes.existing ?? null)}</output>
+  );
 }
+const holeOfDocument = (): unknown =>
+  JSON.parse(screen.getByRole('status', { name: 'hole of the joint' }).textContent);
+const status = () => screen.getByRole('status', { name: '' });
 const shown = (find: FindHolesOfFile) => {
   render(
     <SheetProvider first={SENSOR_LID}>
       <HoleFinder find={find} />
-      <Watch />
+      <HoleOfDocument />
     </SheetProvider>,
   );
   return userEvent.setup();
@@ -56,10 +60,10 @@ describe('HoleFinder', () => {
     fireEvent.change(field(), { target: { files: [part()] } });
     const table = await screen.findByRole('table', { name: 'Holes of the part' });
     expect(within(table).getByRole('rowheader')).toHaveTextContent('4.45');
-    expect(screen.getByRole('status')).toHaveTextContent('bracket.stl: binary STL, 1,284 triangles, 41.3');
+    expect(status()).toHaveTextContent('bracket.stl: binary STL, 1,284 triangles, 41.3');
     await user.click(screen.getByRole('button', { name: /^Use hole 1/ }));
-    expect(screen.getByRole('status')).toHaveTextContent('Hole 1, ⌀ 4.45 mm, is taken over');
-    expect(seen.joint.holes.existing).toEqual({ diameter_mm: 4.45, known: 'as-drawn', depth_mm: 7.2 });
+    expect(status()).toHaveTextContent('Hole 1, ⌀ 4.45 mm, is taken over');
+    expect(holeOfDocument()).toEqual({ diameter_mm: 4.45, known: 'as-drawn', depth_mm: 7.2 });
   });
   test('tells holes apart by their ends, their lie and where their mouth is', async () => {
     const leaning: FoundHole = {
@@ -80,7 +84,7 @@ describe('HoleFinder', () => {
     shown(() => Promise.resolve({ kind: 'done', output: { kind: 'refused', refusal } }));
     fireEvent.change(field(), { target: { files: [part()] } });
     expect(await screen.findByRole('alert')).toHaveTextContent('bracket.stl: The file ends too early.');
-    expect(seen).toBe(SENSOR_LID);
+    expect(holeOfDocument()).toBeNull();
   });
   test('shows how far it is and can be stopped', async () => {
     const user = shown(

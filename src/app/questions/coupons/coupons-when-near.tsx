@@ -1,5 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { useNear } from '../will-it-hold/use-near.ts';
+import { useNear } from '../use-near.ts';
 import styles from './coupons.module.css';
 import type { CouponsProps } from './coupons.tsx';
 

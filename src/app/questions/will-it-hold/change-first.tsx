@@ -5,8 +5,8 @@ import type { Hold } from '../../../core/service/hold.ts';
 import { remediesFor } from '../../../core/service/remedies.ts';
 import { type Sensitivity, sensitivities } from '../../../core/service/sensitivity.ts';
 import { sentenceOfRemedy, sentenceOfSensitivity } from '../../../wording/levers.ts';
+import { useNear } from '../use-near.ts';
 import { changesOf } from './changes.ts';
-import { useNear } from './use-near.ts';
 import { useWhenIdle } from './use-when-idle.ts';
 import styles from './will-it-hold.module.css';
 
