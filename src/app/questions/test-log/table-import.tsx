@@ -1,10 +1,11 @@
 import { useId, useState } from 'react';
 import { LIMITS } from '../../../storage/limits.ts';
 import {
-  COLUMN_KEYS,
   type ColumnKey,
   type Columns,
+  FURTHER_COLUMNS,
   proposedColumns,
+  USUAL_COLUMNS,
 } from '../../../storage/tests-table/columns.ts';
 import { type Imported, importTests } from '../../../storage/tests-table/import-tests.ts';
 import { readTable, type Table } from '../../../storage/tests-table/table.ts';
@@ -117,26 +118,31 @@ function ColumnChooser({
     const { [key]: _before, ...others } = columns;
     onChoose(text === NONE ? others : { ...others, [key]: Number(text) });
   };
+  const chooser = (key: ColumnKey) => (
+    <div key={key}>
+      <label htmlFor={`${id}-${key}`}>{COLUMN_NAMES[key]}</label>
+      <select
+        id={`${id}-${key}`}
+        value={columns[key] ?? NONE}
+        onChange={(event) => choose(key, event.target.value)}
+      >
+        <option value={NONE}>no column</option>
+        {choices.map(({ at, label }) => (
+          <option key={at} value={at}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
   return (
     <fieldset className={styles.columns}>
       <legend>Which column is what; what none says comes from the set-up of the next test</legend>
-      {COLUMN_KEYS.map((key) => (
-        <div key={key}>
-          <label htmlFor={`${id}-${key}`}>{COLUMN_NAMES[key]}</label>
-          <select
-            id={`${id}-${key}`}
-            value={columns[key] ?? NONE}
-            onChange={(event) => choose(key, event.target.value)}
-          >
-            <option value={NONE}>no column</option>
-            {choices.map(({ at, label }) => (
-              <option key={at} value={at}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </div>
-      ))}
+      {USUAL_COLUMNS.map(chooser)}
+      <details className={styles.further} open={FURTHER_COLUMNS.some((key) => columns[key] !== undefined)}>
+        <summary>Columns that fewer tables have</summary>
+        <div className={styles.columns}>{FURTHER_COLUMNS.map(chooser)}</div>
+      </details>
     </fieldset>
   );
 }
