@@ -113,7 +113,7 @@ describe('what the tests say', () => {
   test('gives the loads by the statistics in print, and names what takes more coupons', async () => {
     const user = show([...THREE, { value: 1.1, unit: 'N·m', kind: 'torque-out', result: 'insert-turned' }]);
     await user.click(screen.getByText('The loads as measured, by the statistics in print'));
-    const pulls = screen.getByRole('table', { name: /pulled out: 3 that gave way$/ });
+    const pulls = await screen.findByRole('table', { name: /pulled out: 3 that gave way$/ });
     // (77 + 81 + 84)/3 · 9.80665 N = 791 N
     expect(within(pulls).getByRole('row', { name: /^mean/ })).toHaveTextContent('791 N');
     expect(within(pulls).getByRole('row', { name: /^95 % hold it/ })).toHaveTextContent(/\d+ N/);
@@ -123,7 +123,7 @@ describe('what the tests say', () => {
   test('puts one batch over the other', async () => {
     const user = show([...THREE, ...[92, 97, 101].map((value) => ({ value, batch: 'iron at 260 °C' }))]);
     await user.click(screen.getByText('The loads as measured, by the statistics in print'));
-    const row = screen.getByRole('row', { name: /^iron at 260 °C/ });
+    const row = await screen.findByRole('row', { name: /^iron at 260 °C/ });
     expect(row).toHaveTextContent(/1\.20/);
     expect(screen.getByText('What was varied: strength over that of “as usual”')).toBeVisible();
   });

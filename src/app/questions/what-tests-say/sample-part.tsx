@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { sampleReport } from '../../../core/bench/sample-report.ts';
 import type { TestSample } from '../../../core/bench/test-samples.ts';
 import type { CharacteristicValue } from '../../../core/evidence/characteristic-value.ts';
@@ -11,6 +12,8 @@ import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.
 import { BatchTable } from './batch-table.tsx';
 import { PlotTable } from './plot-table.tsx';
 import styles from './what-tests-say.module.css';
+
+const ProbabilityPicture = lazy(() => import('../../charts/probability-picture.tsx'));
 
 interface SamplePartProps {
   readonly of: TestSample;
@@ -77,6 +80,11 @@ export function SamplePart({ of, name, within }: SamplePartProps) {
           stays in all numbers; look at its broken part and its note.
         </p>
       )}
+      {plot.kind === 'plotted' ? (
+        <Suspense fallback={null}>
+          <ProbabilityPicture plot={plot} unit={of.sample.unit} name={what} />
+        </Suspense>
+      ) : null}
       {plot.kind === 'plotted' ? <PlotTable plot={plot} unit={of.sample.unit} /> : null}
       <BatchTable batches={of.batches} slot={`${slot} batches`} />
     </>

@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { bondRows } from '../../../core/bench/bond-rows.ts';
 import type { SetupEvidence } from '../../../core/bench/evidence.ts';
 import { movedHold } from '../../../core/bench/moved-hold.ts';
@@ -66,20 +66,24 @@ export function SetupPart({ setup, isOwn }: SetupPartProps) {
 
 /** The loads as they were measured, by the statistics in print. */
 function Samples({ setup }: { readonly setup: SetupEvidence }) {
+  // Worked out for whoever opens it, not anew with every edit of the joint.
+  const [isOpen, setOpen] = useState(false);
   const samples = testSamples(setup);
   if (samples.length === 0) return null;
   const nameOf = nameOfTested(setup);
   return (
-    <details className={styles['more']}>
+    <details className={styles['more']} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary className="go">The loads as measured, by the statistics in print</summary>
-      {samples.map((sample) => (
-        <SamplePart
-          key={`${sample.insertId} ${sample.kind}`}
-          of={sample}
-          name={nameOf(sample.insertId)}
-          within={`${setup.printer ?? ''} ${setup.material} ${setup.setting}`}
-        />
-      ))}
+      {isOpen
+        ? samples.map((sample) => (
+            <SamplePart
+              key={`${sample.insertId} ${sample.kind}`}
+              of={sample}
+              name={nameOf(sample.insertId)}
+              within={`${setup.printer ?? ''} ${setup.material} ${setup.setting}`}
+            />
+          ))
+        : null}
     </details>
   );
 }
