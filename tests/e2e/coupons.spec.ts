@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { type Page, test } from '@playwright/test';
+import { expect, PATIENCE } from './sheet.ts';
 
 /** No fault of accessibility within a part of the page. */
 async function expectNoFaults(page: Page, within: string): Promise<void> {
@@ -7,6 +8,7 @@ async function expectNoFaults(page: Page, within: string): Promise<void> {
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
 }
 
+test.describe.configure(PATIENCE);
 test.use({ serviceWorkers: 'block' });
 
 /** Scrolls on until the coupons are built, however much of the page above is still coming. */
