@@ -53,7 +53,13 @@ export function reportOf({ name, joint, recommendation, drawer, chosenInsert, ev
         }
       : {}),
     printer: printerReportOf(joint),
-    evidence: evidence ? evidenceReport(evidence) : null,
+    evidence: evidence
+      ? evidenceReport(
+          evidence,
+          joint,
+          drawer.find(({ id }) => id === chosen?.insertId),
+        )
+      : null,
     ranking: ranked.map(({ rank, assessment }) => ({ rank, ...rowOf(assessment, drawer) })),
     rejected: rejected.map((one) => ({
       insert: one.rejection.insertId,
