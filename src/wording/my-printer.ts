@@ -1,7 +1,7 @@
 import type { CalibrationNotice } from '../core/holes/calibration-notices.ts';
 import type { HoleAxis, HoleInstrument } from '../core/holes/hole-reading.ts';
 import type { CompensationRule } from '../core/holes/slicer-compensation.ts';
-import { capitalised, chanceText, countWord, diameterNumber, lengthText } from './amount.ts';
+import { capitalised, countWord, decimalText, diameterNumber, lengthText } from './amount.ts';
 
 export const INSTRUMENT_NAMES = {
   'caliper-jaws': 'inside jaws',
@@ -50,19 +50,28 @@ export function closingWords(error: number): string {
   return error < 0 ? `${size} smaller than drawn` : `${size} larger than drawn`;
 }
 
-/** What one more coupon hole would be worth. */
-export const nextHoleWords = ({
-  before,
-  after,
-}: {
-  readonly before: number;
-  readonly after: number;
-}): string =>
-  `One more hole, printed and read, would raise the chance that this bore fits from ${chanceText(before)} to ${chanceText(after)}`;
+export const NEXT_HOLE_GAINS_LITTLE =
+  'What is left is the scatter from hole to hole, which no coupon takes away.';
+
+const count = (holes: number): string => decimalText(holes, 0);
 
 /** Why more holes were pasted than there is room for. */
 export const tooManyHoles = (
   holes: number,
   limits: { readonly room: number; readonly most: number },
 ): string =>
-  `The lines hold ${holes.toLocaleString('en')} holes. A printer keeps up to ${limits.most}, and there is room for ${limits.room} more. Nothing is lost: what is not taken stays in the field.`;
+  `The lines hold ${count(holes)} holes. A printer keeps up to ${limits.most}, and there is room for ${limits.room} more. Nothing is lost: what is not taken stays in the field.`;
+
+/** Why a text is not even looked through. */
+export const HOLES_TOO_LARGE = (lines: number): string =>
+  `The text has ${count(lines)} lines, more than any gauge has holes. It stays in the field; take out what does not belong to it.`;
+
+export const PERHAPS_SWAPPED =
+  'Most of these holes print larger than drawn, which is rare. Are the columns the other way round?';
+
+/** What becomes of pasted lines. */
+export function pastedHolesWords(sound: number, faults: number): string {
+  const taken = sound === 1 ? 'One line is a hole' : `${count(sound)} lines are holes`;
+  if (faults === 0) return `${taken}.`;
+  return `${taken}; ${faults === 1 ? 'one is' : `${count(faults)} are`} not taken and ${faults === 1 ? 'stays' : 'stay'} in the field:`;
+}

@@ -7,7 +7,7 @@ export const METER_COVER: JointDocument = {
   version: 3,
   name: 'Meter cover',
   scenario:
-    'A thin stainless cover over the dial of a pocket meter, held by M2 screws in slim posts printed in ASA.',
+    'A thin stainless cover over the dial of a pocket meter, held by M2 screws in slim posts printed in ASA on a printer whose holes were read.',
   joint: {
     clamped: { material: 'stainless', thickness_mm: 1, clearanceHole_mm: 2.4 },
     gap_mm: 0,
@@ -34,6 +34,7 @@ export const METER_COVER: JointDocument = {
       washer: 'none',
       threadLocking: 'none',
     },
+    printer: 'bench',
     pattern: { kind: 'single' },
     loads: { pull_N: 8, shear_N: 2, serviceTemperature_degC: 50, duration_h: 26_280, ...CENTRED_LOAD },
     use: 'general',
@@ -48,7 +49,28 @@ export const METER_COVER: JointDocument = {
     demoInsert('low-three', 'M3', { knurl: [4.6], pilot: [4.0], length: [3.0] }, 100),
     demoInsert('small-half', 'M2.5', { knurl: [4.05], pilot: [3.5], length: [4.5] }, 20),
   ],
-  printers: [],
+  printers: [
+    {
+      id: 'bench',
+      name: 'Bench printer, ASA',
+      material: 'asa',
+      nozzle_mm: 0.4,
+      layerHeight_mm: 0.15,
+      gaugeCompensation: 'none',
+      jawFlat_mm: 0.3,
+      gaugeStep_mm: 0.05,
+      holes: [
+        { drawn_mm: 2.5, measured_mm: [2.2], instrument: 'pin-gauge', axis: 'vertical' },
+        { drawn_mm: 3, measured_mm: [2.7], instrument: 'pin-gauge', axis: 'vertical' },
+        { drawn_mm: 3, measured_mm: [2.73, 2.75, 2.74], instrument: 'caliper-jaws', axis: 'vertical' },
+        { drawn_mm: 3.5, measured_mm: [3.3, 3.28, 3.29], instrument: 'caliper-jaws', axis: 'vertical' },
+        { drawn_mm: 4, measured_mm: [3.8], instrument: 'pin-gauge', axis: 'vertical' },
+        { drawn_mm: 5, measured_mm: [4.85, 4.83], instrument: 'caliper-jaws', axis: 'vertical' },
+        { drawn_mm: 3, measured_mm: [2.68, 2.7], instrument: 'caliper-jaws', axis: 'horizontal' },
+        { drawn_mm: 4, measured_mm: [3.74], instrument: 'caliper-jaws', axis: 'horizontal' },
+      ],
+    },
+  ],
   tests: [],
   evidence: 'used',
 };

@@ -28,6 +28,8 @@ const HoleFinder = lazy(() =>
 );
 const ExistingHole = lazy(() => import('../questions/existing-hole/existing-hole.tsx'));
 
+const MyPrinter = lazy(() => import('../questions/my-printer/my-printer.tsx'));
+
 const Coupons = lazy(() => import('../questions/coupons/coupons-when-near.tsx'));
 
 const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
@@ -99,6 +101,14 @@ const GivenHole = () => (
   </PanelBoundary>
 );
 
+const ThePrinter = () => (
+  <PanelBoundary name="My printer">
+    <Suspense fallback={null}>
+      <MyPrinter />
+    </Suspense>
+  </PanelBoundary>
+);
+
 const Questions = memo(function Questions() {
   const { joint, shown, stop } = useFindings();
   // No insert can be computed: a hole that was given may be why, and its fields must stay in reach.
@@ -111,6 +121,7 @@ const Questions = memo(function Questions() {
           <WhatHole joint={joint} assessment={assessment} />
         </StaleFrame>
       </PanelBoundary>
+      <ThePrinter />
       <GivenHole />
       <PanelBoundary name="The torque">
         <StaleFrame of="answers">

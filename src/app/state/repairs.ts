@@ -25,12 +25,18 @@ function swap(one: string, other: string, valueAt: ValueAt): readonly Edit[] {
   ];
 }
 
-function readInches(value: unknown): unknown {
-  const readings: readonly unknown[] = Array.isArray(value) ? value : [value];
-  return readings.map((reading) =>
-    typeof reading === 'number' ? convert(reading, { from: 'in', to: 'mm' }) : reading,
-  );
-}
+/** Each number of a value changed, be it one or a list. */
+const changedIn = (value: unknown, change: (reading: number) => number): unknown =>
+  Array.isArray(value)
+    ? value.map((one: unknown) => changedIn(one, change))
+    : typeof value === 'number'
+      ? change(value)
+      : value;
+
+const readInches = (value: unknown): unknown =>
+  changedIn(value, (reading) => convert(reading, { from: 'in', to: 'mm' }));
+
+const readRadii = (value: unknown): unknown => changedIn(value, (radius) => 2 * radius);
 
 type GivenJoint = JointDocument['joint'];
 
@@ -80,7 +86,10 @@ export function repairOf(refusal: Refusal, valueAt: ValueAt): RepairEdits | unde
     case 'length-and-knurl-swapped':
       return { label: 'Swap them', edits: swap(path, siblingOf(path, 'length_mm'), valueAt) };
     case 'looks-like-inches':
+    case 'hole-looks-like-inches':
       return { label: 'Take it as inches', edits: [{ path, value: readInches(valueAt(path)) }] };
+    case 'hole-looks-like-radius':
+      return { label: 'Take it as a radius', edits: [{ path, value: readRadii(valueAt(path)) }] };
     case 'layer-above-line':
       return { label: 'Swap them', edits: swap(path, 'joint.host.wall.lineWidth_mm', valueAt) };
     case 'clearance-below-screw':

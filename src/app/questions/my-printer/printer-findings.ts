@@ -1,0 +1,90 @@
+import { boreMeasured } from '../../../core/holes/bore-measured.ts';
+import { calibrateHoles, type HoleCalibration } from '../../../core/holes/calibrate-holes.ts';
+import type { HoleAxis, HoleInstrument } from '../../../core/holes/hole-reading.ts';
+import {
+  couponDiameters,
+  type NextCouponHole,
+  nextCouponHole,
+} from '../../../core/holes/next-coupon-hole.ts';
+import type { JointAssessment } from '../../../core/joint/assessment.ts';
+import type { Joint } from '../../../core/joint/joint.ts';
+import { CATALOGUE } from '../../../data/catalogue.ts';
+import type { JointDocument, PrinterRecord } from '../../../storage/document.ts';
+import { holeReading } from '../../../storage/with-printer.ts';
+import { BEGIN_GAUGE } from './printer-edits.ts';
+
+/** The calibration of one printer along one axis of its holes. */
+export interface AxisCalibration {
+  readonly axis: HoleAxis;
+  readonly calibration: HoleCalibration;
+  /** Place in the printer's list of each point. */
+  readonly places: readonly number[];
+}
+
+/** What the readings along one axis say; without a printer what is assumed of every one. */
+export function calibrationAlong(
+  axis: HoleAxis,
+  printer: PrinterRecord | undefined,
+  permissibleError: number,
+): AxisCalibration {
+  const found = (printer?.holes ?? []).flatMap((hole, place) =>
+    printer !== undefined && hole.axis === axis
+      ? [{ place, reading: holeReading(hole, printer, permissibleError) }]
+      : [],
+  );
+  const readings = found.map(({ reading }) => reading);
+  return {
+    axis,
+    calibration: calibrateHoles(CATALOGUE.uncalibratedHoles, readings),
+    places: found.map(({ place }) => place),
+  };
+}
+
+/** How far from the joint's hole a coupon hole is looked for, mm, and in which steps. */
+const COUPON_REACH = 1.5;
+const COUPON_STEP = 0.1;
+const LEAST_COUPON = 1;
+/** Unless the printer was read otherwise. */
+const USUAL_INSTRUMENT: HoleInstrument = 'caliper-jaws';
+
+/** What one more hole of a gauge is worth to this joint, read as the last one was. */
+export function nextHoleOf(
+  { caliper }: JointDocument,
+  printer: PrinterRecord | undefined,
+  { joint, assessment }: { readonly joint: Joint; readonly assessment: JointAssessment },
+): NextCouponHole {
+  const { hole, dimensions } = assessment;
+  const drawn = hole.drawn.value;
+  const { uncertainty } = readingOfCoupon(drawn, printer, caliper.permissibleError_mm);
+  const { smallest, largest, expected } = hole.window;
+  return nextCouponHole(
+    joint.holes.behaviour,
+    {
+      drawn,
+      pilotUncertainty: dimensions.pilotDiameter.standardUncertainty.value,
+      window: { smallest: smallest.value, largest: largest.value, expected },
+    },
+    {
+      candidates: couponDiameters({
+        least: Math.max(LEAST_COUPON, Number((drawn - COUPON_REACH).toFixed(1))),
+        greatest: drawn + COUPON_REACH,
+        step: COUPON_STEP,
+      }),
+      standardUncertainty: uncertainty,
+    },
+  );
+}
+
+function readingOfCoupon(drawn: number, printer: PrinterRecord | undefined, permissibleError: number) {
+  const { jawFlat_mm, gaugeStep_mm } = printer ?? BEGIN_GAUGE;
+  const bore = boreMeasured({
+    drawn,
+    measured: [drawn],
+    instrument: printer?.holes.at(-1)?.instrument ?? USUAL_INSTRUMENT,
+    axis: 'vertical',
+    permissibleError,
+    jawFlat: jawFlat_mm,
+    gaugeStep: gaugeStep_mm,
+  });
+  return { uncertainty: bore.standardUncertainty.value };
+}
