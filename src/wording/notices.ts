@@ -72,8 +72,16 @@ const WORDS = {
   'bond-tested': (facts) => {
     const count = number(facts, 'coupons');
     const tests = count === 1 ? 'One test' : `${capitalised(countWord(count))} tests`;
-    const ofOthers = word(facts, 'own') === 'pulled' ? '' : ' of other sizes';
-    return `${tests}${ofOthers} moved knurl shear from ${force(facts, 'before')}, our estimate, to ${force(facts, 'after')}, measured; 19 of 20 hold ${force(facts, 'characteristic')}.`;
+    const ofOthers =
+      word(facts, 'own') === 'pulled' ? '' : count === 1 ? ' of another size' : ' of other sizes';
+    const [before, after] = [force(facts, 'before'), force(facts, 'after')];
+    const held = number(facts, 'broke') === 0;
+    const moved =
+      before === after
+        ? `left knurl shear at ${after}, where our estimate was`
+        : `moved knurl shear from ${before}, our estimate, to ${after}, ${held ? 'shown at least' : 'measured'}`;
+    const more = held ? ' No bond gave way: it may hold more.' : '';
+    return `${tests}${ofOthers} ${moved}; 19 of 20 hold ${force(facts, 'characteristic')}.${more}`;
   },
   'readings-scatter': (facts) =>
     `Readings of one feature differ by ${length(facts, 'spread')}, more than a caliper of ±${length(facts, 'permissibleError')} explains. Measure again, or sort the drawer.`,

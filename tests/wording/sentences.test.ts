@@ -50,7 +50,7 @@ const NOTICES = {
   'few-holes-read': [{ count: 2, enough: 3 }, ['Two holes', 'three']],
   'bond-untested': [{ setting: 'heat-set' }, ['set with a hot iron']],
   'bond-tested': [
-    { coupons: 3, own: 'pulled', before: 1302, after: 1184, characteristic: 958 },
+    { coupons: 3, broke: 3, own: 'pulled', before: 1302, after: 1184, characteristic: 958 },
     ['Three tests moved', '1,300', '1,180', '958'],
   ],
   'readings-scatter': [{ spread: 0.14, permissibleError: 0.03 }, ['0.14', '0.03']],
@@ -71,6 +71,15 @@ describe('sentenceOfNotice', () => {
     const sentence = sentenceOfNotice({ code: code as NoticeCode, facts });
     expectSentence(sentence);
     for (const part of parts) expect(sentence).toContain(part);
+  });
+  test('says of tests in which no bond gave way what they show, and that there may be more', () => {
+    const held = { coupons: 1, broke: 0, own: 'other-sizes', before: 1302, characteristic: 958 };
+    const of = (after: number) => sentenceOfNotice({ code: 'bond-tested', facts: { ...held, after } });
+    expectSentence(of(1490));
+    expect(of(1490)).toContain('One test of another size moved');
+    expect(of(1490)).toContain('shown at least');
+    expect(of(1302)).toContain('left knurl shear at');
+    for (const after of [1302, 1490]) expect(of(after)).toContain('it may hold more');
   });
 });
 

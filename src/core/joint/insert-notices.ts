@@ -38,6 +38,7 @@ export const INSERT_NOTICES = {
     const bond = testedBond(tested).factor.value;
     return {
       coupons: tested.coupons,
+      broke: tested.broke,
       own: joint.tested.bySize.has(insert.id) ? 'pulled' : 'other-sizes',
       before: (knurl.median.value * bondFactor(joint.setting).value) / bond,
       after: knurl.median.value,

@@ -73,6 +73,8 @@ export interface TestedBond {
   readonly scale: number;
   readonly freedom: number;
   readonly coupons: number;
+  /** How many of them broke; the others held. */
+  readonly broke: number;
 }
 
 /** What the tests of one set-up say: of an insert that was pulled, and of one that was not. */
@@ -123,7 +125,7 @@ export const untestedBond = (setting: SettingMethod): Bond => ({
  * @returns η [-] with its scatter
  * @source own-model posterior of the bond factor
  */
-export const testedBond = ({ centre, scale, freedom, coupons }: TestedBond): Bond => ({
+export const testedBond = ({ centre, scale, freedom, coupons }: Omit<TestedBond, 'broke'>): Bond => ({
   factor: {
     symbol: 'η',
     value: Math.exp(centre),

@@ -5,8 +5,8 @@ import { answerableJoint, theInsert } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const INSERT = theInsert();
-const pulled = { centre: Math.log(0.68), scale: 0.14, freedom: 7, coupons: 3 };
-const other = { centre: Math.log(0.74), scale: 0.19, freedom: 7, coupons: 3 };
+const pulled = { centre: Math.log(0.68), scale: 0.14, freedom: 7, coupons: 3, broke: 3 };
+const other = { centre: Math.log(0.74), scale: 0.19, freedom: 7, coupons: 3, broke: 3 };
 const TESTED = { unpulled: other, bySize: new Map([[INSERT.id, pulled]]) };
 const JOINT = answerableJoint();
 

@@ -273,7 +273,8 @@ describe('a table of tests', () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 200 }), (text) => {
         const reading = readTable(text);
-        if (reading.kind === 'read') expect(Array.isArray(imported(text).taken)).toBe(true);
+        const { taken, refused } = reading.kind === 'read' ? imported(text) : { taken: [], refused: [] };
+        expect(taken.length + refused.length).toBe(reading.kind === 'read' ? reading.table.rows.length : 0);
       }),
       { numRuns: 200 },
     );
