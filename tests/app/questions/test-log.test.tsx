@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
+import { useEffect } from 'react';
 import { describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
 import { nextNumber, withNextTest, withoutTest } from '../../../src/app/questions/test-log/test-edits.ts';
@@ -14,7 +15,10 @@ import { expectRelative } from '../../support/published.ts';
 
 let seen: JointDocument = SENSOR_LID;
 function Watch() {
-  seen = useSheet().document;
+  const { document } = useSheet();
+  useEffect(() => {
+    seen = document;
+  }, [document]);
   return null;
 }
 const shown = (document: JointDocument = SENSOR_LID) => {

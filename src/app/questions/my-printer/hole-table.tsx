@@ -38,7 +38,10 @@ export function HoleTable({ index, printer, calibrations }: HoleTableProps) {
     edit(holesPath(index), withoutHole(document, index, place));
     requestAnimationFrame(() => {
       const presses = body.current?.querySelectorAll<HTMLElement>('[data-take-out]');
-      presses?.item(Math.min(place, presses.length - 1))?.focus();
+      [...(presses ?? [])]
+        .slice(0, place + 1)
+        .at(-1)
+        ?.focus();
     });
   };
   const far = [...points].filter(([, { outlier }]) => outlier).map(([place]) => place + 1);
