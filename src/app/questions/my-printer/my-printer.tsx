@@ -36,7 +36,7 @@ export default function MyPrinter() {
   return (
     <QuestionSection id="my-printer" question="My printer" aside={ASIDE}>
       <PrinterChoice printer={printer} />
-      {printer ? <PrinterFields key={printer.id} index={index} /> : null}
+      {printer ? <PrinterFields key={`fields ${printer.id}`} index={index} /> : null}
       <Calibrated key={printer?.id ?? ''} index={index} printer={printer} />
     </QuestionSection>
   );
