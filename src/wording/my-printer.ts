@@ -32,7 +32,7 @@ export const sentenceOfRule = (code: CompensationRule['code']): string => RULE_S
 export function sentenceOfCalibrationNotice(notice: CalibrationNotice): string {
   switch (notice.code) {
     case 'diameter-extrapolated':
-      return `⌀ ${diameterNumber(notice.drawn)} lies outside of what was ${notice.of === 'readings' ? 'read here' : 'published'}, ⌀ ${diameterNumber(notice.least)} to ${diameterNumber(notice.greatest)}: the curve is extended to it.`;
+      return `A hole of ⌀ ${diameterNumber(notice.drawn)} lies outside of what was ${notice.of === 'readings' ? 'read here' : 'published'}, ⌀ ${diameterNumber(notice.least)} to ${diameterNumber(notice.greatest)}: the curve is extended to it.`;
     case 'one-diameter':
       return `All holes have one diameter, ⌀ ${diameterNumber(notice.diameter)}. How the error changes with the diameter is still ours, not your printer’s.`;
     case 'few-readings':

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { calibrateHoles } from '../../src/core/holes/calibrate-holes.ts';
 import { drawnForFacets } from '../../src/core/holes/facets.ts';
 import { bedMouthChamfer, mouthLoss } from '../../src/core/holes/first-layer-flare.ts';
+import { errorOfPoint } from '../../src/core/holes/hole-point.ts';
 import { nextCouponHole } from '../../src/core/holes/next-coupon-hole.ts';
 import { slicerExpansion } from '../../src/core/holes/slicer-compensation.ts';
 import type { Derived } from '../../src/core/sources/derived.ts';
@@ -25,7 +26,11 @@ const expansion = slicerExpansion(calibration.behaviour, given('D_t', 4.3, 'mm')
 const flare = { perSide: 0.3, layers: 3, layerHeight: 0.2 };
 
 const SHOWN: readonly Derived[] = [
-  ...calibration.points.flatMap(({ bore }) => [bore.estimate, bore.standardUncertainty]),
+  ...calibration.points.flatMap((point) => [
+    point.bore.estimate,
+    point.bore.standardUncertainty,
+    errorOfPoint(point),
+  ]),
   ...Object.values(calibration.figures),
   next.drawn,
   next.deviationBefore,

@@ -90,6 +90,18 @@ export function repairOf(refusal: Refusal, valueAt: ValueAt): RepairEdits | unde
       return { label: 'Take it as inches', edits: [{ path, value: readInches(valueAt(path)) }] };
     case 'hole-looks-like-radius':
       return { label: 'Take it as a radius', edits: [{ path, value: readRadii(valueAt(path)) }] };
+    case 'hole-swapped': {
+      const drawn = siblingOf(path, 'drawn_mm');
+      const measured = valueAt(path);
+      if (!Array.isArray(measured) || measured.length > 1) return undefined;
+      return {
+        label: 'Swap them',
+        edits: [
+          { path: drawn, value: measured[0] as unknown },
+          { path, value: [valueAt(drawn)] },
+        ],
+      };
+    }
     case 'layer-above-line':
       return { label: 'Swap them', edits: swap(path, 'joint.host.wall.lineWidth_mm', valueAt) };
     case 'clearance-below-screw':

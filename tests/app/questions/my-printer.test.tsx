@@ -130,6 +130,18 @@ describe('MyPrinter, holes', () => {
       expect(within(part('More holes')).getByLabelText('Measured ⌀')).toHaveValue(other);
     },
   );
+  test.each([
+    ['Take it as a radius', '4.1', '1.96', 4.1, 3.92],
+    ['Take it as inches', '6.5', '0.25', 6.5, 6.35],
+    ['Swap them', '4.0', '4.12', 4.12, 4],
+  ])('go in after “%s”', async (label, one, other, drawnThen, measuredThen) => {
+    const user = show([withHoles()]);
+    await enter(user, one, other);
+    await user.click(screen.getByRole('button', { name: label }));
+    expect(screen.queryByRole('alert')).not.toBeInTheDocument();
+    await user.click(screen.getByRole('button', { name: 'Add the hole' }));
+    expect(holesNow()[4]).toMatchObject({ drawn_mm: drawnThen, measured_mm: [measuredThen] });
+  });
   test('say what they are wide and how far off; the one far from the others is named and kept', async () => {
     show([withHoles([...HOLES, pin(4.4, 3.86), pin(5, 4.93)])]);
     const rows = editable().map((press) => press.closest('tr'));

@@ -4,6 +4,7 @@ import { admit } from '../../../src/app/state/admit.ts';
 import { type Edit, withEdits } from '../../../src/app/state/edit.ts';
 import { repairOf } from '../../../src/app/state/repairs.ts';
 import { valueIn } from '../../../src/app/state/value-in.ts';
+import { printerRecord } from '../../support/printers.ts';
 
 /** What the sheet does with an edit that the door refuses: the repair of the first reason, then the door again. */
 function repaired(edits: readonly Edit[]) {
@@ -79,6 +80,42 @@ describe('repairOf', () => {
     ['seat-contradicts-side', 'Let the sizes decide', [{ path: 'joint.seat', value: 'far-side' }]],
   ])('mends %s: %s', (code, label, edits) => {
     expect(repaired(edits)).toMatchObject({ code, label, after: { kind: 'admitted' } });
+  });
+  test.each([
+    [
+      'hole-looks-like-radius',
+      'Take it as a radius',
+      { drawn_mm: 4.1, measured_mm: [1.96, 1.97] },
+      [4.1, 3.92, 3.94],
+    ],
+    ['hole-looks-like-inches', 'Take it as inches', { drawn_mm: 6.5, measured_mm: [0.25] }, [6.5, 6.35]],
+    ['hole-looks-like-inches', 'Take it as inches', { drawn_mm: 0.25, measured_mm: [6.1] }, [6.35, 6.1]],
+    ['hole-swapped', 'Swap them', { drawn_mm: 4, measured_mm: [4.12] }, [4.12, 4]],
+  ])('mends %s of a printed hole: %s', (code, label, wrong, then) => {
+    const hole = {
+      drawn_mm: 4,
+      measured_mm: [3.85],
+      instrument: 'pin-gauge' as const,
+      axis: 'vertical' as const,
+    };
+    const others = [hole, { ...hole, drawn_mm: 4.6, measured_mm: [4.47] }, { ...hole, measured_mm: [3.87] }];
+    const printers = [printerRecord({ holes: [...others, { ...hole, ...wrong }] })];
+    const outcome = repaired([{ path: 'printers', value: printers }]);
+    expect(outcome).toMatchObject({ code, label, after: { kind: 'admitted' } });
+    const mended =
+      outcome.after?.kind === 'admitted' ? outcome.after.document.printers[0]?.holes[3] : undefined;
+    expect([mended?.drawn_mm, ...(mended?.measured_mm ?? [])]).toEqual(then);
+  });
+  test('leaves to the person which of several readings was swapped', () => {
+    const hole = {
+      drawn_mm: 4,
+      measured_mm: [3.85],
+      instrument: 'pin-gauge' as const,
+      axis: 'vertical' as const,
+    };
+    const holes = [hole, { ...hole, measured_mm: [3.86] }, hole, { ...hole, measured_mm: [4.12, 4.13] }];
+    const outcome = repaired([{ path: 'printers', value: [printerRecord({ holes })] }]);
+    expect(outcome).toMatchObject({ code: 'hole-swapped', label: undefined });
   });
   test('leaves to the person what only the person can know', () => {
     expect(repaired([{ path: 'drawer.0.length_mm', value: [16] }])).toMatchObject({
