@@ -73,19 +73,25 @@ export function regressionBand(fitted: LinearFit, question: BandQuestion): Regre
     symbol: 'y_m1' | 'y_m2' | 'y_n1' | 'y_n2',
     sign: 1 | -1,
     spread: number,
-    root: string,
+    formula: string,
   ): Derived => ({
     ...common,
     symbol,
     value: value + sign * t * residual * Math.sqrt(spread),
     unit,
-    formula: `y_e ${sign === 1 ? '+' : '−'} t_q · s_e · √(${root})`,
+    formula,
     entries,
   });
   return {
     expected,
-    mean: { low: end('y_m1', -1, h, 'h_x'), high: end('y_m2', 1, h, 'h_x') },
-    next: { low: end('y_n1', -1, 1 + h, '1 + h_x'), high: end('y_n2', 1, 1 + h, '1 + h_x') },
+    mean: {
+      low: end('y_m1', -1, h, 'y_e − t_q · s_e · √h_x'),
+      high: end('y_m2', 1, h, 'y_e + t_q · s_e · √h_x'),
+    },
+    next: {
+      low: end('y_n1', -1, 1 + h, 'y_e − t_q · s_e · √(1 + h_x)'),
+      high: end('y_n2', 1, 1 + h, 'y_e + t_q · s_e · √(1 + h_x)'),
+    },
     leverage,
   };
 }
