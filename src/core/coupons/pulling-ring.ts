@@ -39,7 +39,10 @@ export function ringInnerDiameter(
     symbol: 'D_r',
     value: Math.ceil(least / RING_STEP - 1e-9) * RING_STEP,
     unit: 'mm',
-    formula: `⌈max(3 · D_k, 1.55 · D_k + 1.27 · L_k, D_k + 2 · t + 4 mm${bossDiameter === undefined ? '' : ', boss + 4 mm'})⌉`,
+    formula:
+      bossDiameter === undefined
+        ? '⌈max(3 · D_k, 1.55 · D_k + 1.27 · L_k, D_k + 2 · t + 4 mm)⌉'
+        : '⌈max(3 · D_k, 1.55 · D_k + 1.27 · L_k, D_k + 2 · t + 4 mm, boss + 4 mm)⌉',
     entries: [
       entryFrom(knurlDiameter),
       entryFrom(knurledLength),

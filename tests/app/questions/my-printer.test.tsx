@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
+import { useEffect } from 'react';
 import { describe, expect, test } from 'vitest';
 import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import MyPrinter from '../../../src/app/questions/my-printer/my-printer.tsx';
@@ -13,8 +14,12 @@ import { printerRecord } from '../../support/printers.ts';
 let seen: JointDocument = jointDocument();
 let drawn = 0;
 function Watch() {
-  seen = useSheet().document;
-  drawn = useFindings().shown?.assessment.hole.drawn.value ?? 0;
+  const { document } = useSheet();
+  const { shown } = useFindings();
+  useEffect(() => {
+    seen = document;
+    drawn = shown?.assessment.hole.drawn.value ?? 0;
+  }, [document, shown]);
   return null;
 }
 const pin = (drawn_mm: number, measured: number, changes: Partial<HoleReadingRecord> = {}) => ({
