@@ -109,13 +109,6 @@ test('start and every state on dark paper', async ({ page }) => {
   await expectNoFaultsInStates(page, 'contrast');
 });
 
-test('the sheet of a coupon', async ({ page }) => {
-  await openPage(page);
-  await page.getByRole('button', { name: 'The sheet to write on' }).click();
-  await expect(page.getByRole('dialog', { name: 'Hole gauge' })).toBeVisible();
-  await expectNoFaults(page);
-});
-
 test('the sheet of the whole calculation', async ({ page }) => {
   await openPage(page);
   await page.getByRole('button', { name: 'The whole calculation' }).click();
