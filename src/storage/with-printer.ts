@@ -1,9 +1,9 @@
-import { calibrateHoles } from '../core/holes/calibrate-holes.ts';
-import type { HoleAxis, HoleReading } from '../core/holes/hole-reading.ts';
+import type { HoleAxis } from '../core/holes/hole-reading.ts';
 import { type HoleReadingFault, holeReadingFaults } from '../core/holes/reading-faults.ts';
 import { compensationRule, curveThatApplies } from '../core/holes/slicer-compensation.ts';
 import type { Joint } from '../core/joint/joint.ts';
-import type { HoleReadingRecord, JointDocument, PrinterRecord } from './document.ts';
+import type { JointDocument } from './document.ts';
+import { calibrationAlong, readingsAlong } from './printer-calibration.ts';
 import type { Refusal } from './refusal.ts';
 import type { ResolvedDocument } from './resolve.ts';
 
@@ -11,37 +11,15 @@ import type { ResolvedDocument } from './resolve.ts';
 export const holeAxisOf = (joint: JointDocument['joint']): HoleAxis =>
   joint.host.axis === 'along-build' ? 'vertical' : 'horizontal';
 
-/** A reading of a hole with the instrument that it was made with. */
-export const holeReading = (
-  record: HoleReadingRecord,
-  printer: PrinterRecord,
-  permissibleError: number,
-): HoleReading => ({
-  drawn: record.drawn_mm,
-  measured: record.measured_mm,
-  instrument: record.instrument,
-  axis: record.axis,
-  ...(record.facets === undefined ? {} : { facets: record.facets }),
-  permissibleError,
-  jawFlat: printer.jawFlat_mm,
-  gaugeStep: printer.gaugeStep_mm,
-});
-
-/** Readings of a printer along one axis, in their order. */
-const readingsAlong = (axis: HoleAxis, printer: PrinterRecord, permissibleError: number): HoleReading[] =>
-  printer.holes
-    .filter((hole) => hole.axis === axis)
-    .map((hole) => holeReading(hole, printer, permissibleError));
-
 /** A joint that knows how its printer closes holes. */
 export function withPrinter(document: JointDocument, { joint, printer }: ResolvedDocument): Joint {
   if (printer === undefined) return joint;
   const prior = joint.holes.behaviour;
-  const readings = readingsAlong(holeAxisOf(document.joint), printer, document.caliper.permissibleError_mm);
-  const calibration = calibrateHoles(prior, readings);
+  const { permissibleError_mm: permissibleError } = document.caliper;
+  const { calibration } = calibrationAlong(holeAxisOf(document.joint), printer, { prior, permissibleError });
   const rule = compensationRule(document.joint.holes.compensation, printer.gaugeCompensation);
   // Without readings nothing was printed that a slicer could have changed.
-  if (readings.length === 0) return joint;
+  if (calibration.count === 0) return joint;
   return {
     ...joint,
     holes: {
@@ -100,9 +78,9 @@ function refusalOf(fault: HoleReadingFault, path: string): Refusal {
 export function printerRefusals({ printers, caliper }: JointDocument): readonly Refusal[] {
   return printers.flatMap((printer, at) =>
     (['vertical', 'horizontal'] as const).flatMap((axis) => {
-      const places = printer.holes.flatMap((hole, index) => (hole.axis === axis ? [index] : []));
-      return holeReadingFaults(readingsAlong(axis, printer, caliper.permissibleError_mm)).flatMap(
-        (fault, index) => (fault ? [refusalOf(fault, `printers.${at}.holes.${places[index]}`)] : []),
+      const found = readingsAlong(axis, printer, caliper.permissibleError_mm);
+      return holeReadingFaults(found.map(({ reading }) => reading)).flatMap((fault, index) =>
+        fault ? [refusalOf(fault, `printers.${at}.holes.${found[index]?.place}`)] : [],
       );
     }),
   );

@@ -44,6 +44,9 @@ export function sentenceOfCalibrationNotice(notice: CalibrationNotice): string {
   }
 }
 
+export const ASSUMED_FROM_VERTICAL =
+  'What is assumed comes from vertical holes. Horizontal ones may come out otherwise: read one.';
+
 /** How far a hole comes out of its drawing, in words. */
 export function closingWords(error: number): string {
   const size = lengthText(Math.abs(error));
@@ -71,7 +74,12 @@ export const PERHAPS_SWAPPED =
 
 /** What becomes of pasted lines. */
 export function pastedHolesWords(sound: number, faults: number): string {
-  const taken = sound === 1 ? 'One line is a hole' : `${count(sound)} lines are holes`;
+  const taken =
+    sound === 0
+      ? 'No line is a hole'
+      : sound === 1
+        ? 'One line is a hole'
+        : `${count(sound)} lines are holes`;
   if (faults === 0) return `${taken}.`;
   return `${taken}; ${faults === 1 ? 'one is' : `${count(faults)} are`} not taken and ${faults === 1 ? 'stays' : 'stay'} in the field:`;
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { CalibrationNotice } from '../../src/core/holes/calibration-notices.ts';
 import { compensationRule } from '../../src/core/holes/slicer-compensation.ts';
 import {
+  ASSUMED_FROM_VERTICAL,
   closingWords,
   HOLES_TOO_LARGE,
   NEXT_HOLE_GAINS_LITTLE,
@@ -56,6 +57,7 @@ describe('sentenceOfRule', () => {
 
 describe('words of pasted holes', () => {
   test('count what is taken, what is not and what there is room for', () => {
+    expect(pastedHolesWords(0, 2)).toMatch(/^No line is a hole; 2 are not taken/);
     expect(pastedHolesWords(1, 0)).toBe('One line is a hole.');
     expect(pastedHolesWords(1_234, 1)).toBe(
       '1,234 lines are holes; one is not taken and stays in the field:',
@@ -65,7 +67,12 @@ describe('words of pasted holes', () => {
     expectSentence(words);
     expect(words).toMatch(/10,000 holes\. A printer keeps up to 500, and there is room for 488 more/);
     expect(HOLES_TOO_LARGE(1_000_000)).toContain('1,000,000 lines');
-    for (const sentence of [HOLES_TOO_LARGE(30_000), PERHAPS_SWAPPED, NEXT_HOLE_GAINS_LITTLE])
+    for (const sentence of [
+      HOLES_TOO_LARGE(30_000),
+      PERHAPS_SWAPPED,
+      NEXT_HOLE_GAINS_LITTLE,
+      ASSUMED_FROM_VERTICAL,
+    ])
       expectSentence(sentence);
   });
 });

@@ -2,7 +2,7 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useEffect } from 'react';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import MyPrinter from '../../../src/app/questions/my-printer/my-printer.tsx';
 import { useFindings, useSheet } from '../../../src/app/state/sheet-context.ts';
@@ -10,6 +10,14 @@ import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
 import type { HoleReadingRecord, JointDocument, PrinterRecord } from '../../../src/storage/document.ts';
 import { type Changes, jointDocument } from '../../support/joints.ts';
 import { printerRecord } from '../../support/printers.ts';
+
+beforeAll(async () => {
+  // What comes late in the page is there at once: a busy machine is slow, not wrong.
+  await Promise.all([
+    import('../../../src/app/charts/hole-errors-chart.tsx'),
+    import('../../../src/app/questions/my-printer/paste-holes.tsx'),
+  ]);
+});
 
 let seen: JointDocument = jointDocument();
 let drawn = 0;

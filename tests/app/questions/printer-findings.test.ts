@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checkHoles, mostlyLarger } from '../../../src/app/questions/my-printer/hole-check.ts';
 import { addedPrinter, withoutPrinter } from '../../../src/app/questions/my-printer/printer-edits.ts';
-import { calibrationAlong, nextHoleOf } from '../../../src/app/questions/my-printer/printer-findings.ts';
+import { nextHoleOf } from '../../../src/app/questions/my-printer/printer-findings.ts';
 import { withEdits } from '../../../src/app/state/edit.ts';
 import { assess } from '../../../src/core/joint/assess.ts';
 import { admit } from '../../../src/core/joint/stop.ts';
@@ -31,17 +31,6 @@ function nextFor(printer: PrinterRecord | undefined) {
   const assessment = assess(admission.joint, insert);
   return { next: nextHoleOf(document, printer, { joint, assessment }), assessment };
 }
-
-describe('calibrationAlong', () => {
-  test('keeps the axes apart and knows each hole’s place in the table', () => {
-    const upright = calibrationAlong('vertical', PRINTER, 0.03);
-    const lying = calibrationAlong('horizontal', PRINTER, 0.03);
-    expect(upright.places).toEqual([0, 2, 3]);
-    expect(lying.places).toEqual([1]);
-    expectRelative(lying.calibration.points[0]?.error ?? 0, 3.9 + 0.02 / 2 - 4.1, 1e-9);
-    expect(calibrationAlong('vertical', undefined, 0.03).calibration.count).toBe(0);
-  });
-});
 
 describe('nextHoleOf', () => {
   test('begins with the scatter and the chance that the hole’s own table says', () => {

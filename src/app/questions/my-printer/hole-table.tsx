@@ -1,11 +1,11 @@
 import { useRef, useState } from 'react';
 import type { CalibrationPoint } from '../../../core/holes/calibrate-holes.ts';
 import type { PrinterRecord } from '../../../storage/document.ts';
+import type { AxisCalibration } from '../../../storage/printer-calibration.ts';
 import { useSheet } from '../../state/sheet-context.ts';
 import { HoleRow } from './hole-row.tsx';
 import styles from './my-printer.module.css';
 import { holePath, holesPath, withoutHole } from './printer-edits.ts';
-import type { AxisCalibration } from './printer-findings.ts';
 
 /** More rows are folded until they are asked for. */
 const ROWS_AT_FIRST = 25;

@@ -5,13 +5,14 @@ import { REFERENCE_DIAMETER } from '../../../core/holes/print-error.ts';
 import type { PrinterRecord } from '../../../storage/document.ts';
 import { LIMITS } from '../../../storage/limits.ts';
 import { holeAxisOf } from '../../../storage/with-printer.ts';
-import { sentenceOfCalibrationNotice } from '../../../wording/my-printer.ts';
+import { ASSUMED_FROM_VERTICAL, sentenceOfCalibrationNotice } from '../../../wording/my-printer.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { DocumentChoice } from '../../joint/document-choice.tsx';
 import { StaleFrame } from '../../shell/stale-frame.tsx';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
 import { QuestionSection } from '../question-section.tsx';
 import { BedMouth } from './bed-mouth.tsx';
+import { calibrationsOf } from './calibrations.ts';
 import { CurveTable } from './curve-table.tsx';
 import { HOLE_AXES, PLACE, printersOf, UNKNOWN } from './hole-choices.ts';
 import { HoleTable } from './hole-table.tsx';
@@ -20,7 +21,6 @@ import { NewHoles } from './new-holes.tsx';
 import { NextHole } from './next-hole.tsx';
 import { addedPrinter, withoutPrinter } from './printer-edits.ts';
 import { PrinterFields } from './printer-fields.tsx';
-import { useCalibrations } from './use-calibrations.ts';
 import { WhatToType } from './what-to-type.tsx';
 
 const HoleErrorsChart = lazy(() => import('../../charts/hole-errors-chart.tsx'));
@@ -91,7 +91,7 @@ interface CalibratedProps {
 function Calibrated({ index, printer }: CalibratedProps) {
   const { document } = useSheet();
   const own = holeAxisOf(document.joint);
-  const calibrations = useCalibrations(printer, document.caliper.permissibleError_mm);
+  const calibrations = calibrationsOf(printer, document.caliper.permissibleError_mm);
   return (
     <>
       {printer ? (
@@ -114,7 +114,7 @@ function Calibrated({ index, printer }: CalibratedProps) {
 
 interface CurveProps {
   readonly printer: PrinterRecord | undefined;
-  readonly calibrations: ReturnType<typeof useCalibrations>;
+  readonly calibrations: ReturnType<typeof calibrationsOf>;
   /** Axis of the joint's hole. */
   readonly own: HoleAxis;
 }
@@ -146,6 +146,9 @@ function Curve({ printer, calibrations, own }: CurveProps) {
             </p>
           ))
         : null}
+      {printer && axis === 'horizontal' && calibration.count === 0 ? (
+        <p className={styles['words']}>{ASSUMED_FROM_VERTICAL}</p>
+      ) : null}
       {calibration.count > 0 ? <CurveTable calibration={calibration} /> : null}
       <Suspense fallback={null}>
         <HoleErrorsChart

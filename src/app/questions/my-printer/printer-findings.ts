@@ -1,6 +1,5 @@
 import { boreMeasured } from '../../../core/holes/bore-measured.ts';
-import { calibrateHoles, type HoleCalibration } from '../../../core/holes/calibrate-holes.ts';
-import type { HoleAxis, HoleInstrument } from '../../../core/holes/hole-reading.ts';
+import type { HoleInstrument } from '../../../core/holes/hole-reading.ts';
 import {
   couponDiameters,
   type NextCouponHole,
@@ -8,37 +7,8 @@ import {
 } from '../../../core/holes/next-coupon-hole.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
-import { CATALOGUE } from '../../../data/catalogue.ts';
 import type { JointDocument, PrinterRecord } from '../../../storage/document.ts';
-import { holeReading } from '../../../storage/with-printer.ts';
 import { BEGIN_GAUGE } from './printer-edits.ts';
-
-/** The calibration of one printer along one axis of its holes. */
-export interface AxisCalibration {
-  readonly axis: HoleAxis;
-  readonly calibration: HoleCalibration;
-  /** Place in the printer's list of each point. */
-  readonly places: readonly number[];
-}
-
-/** What the readings along one axis say; without a printer what is assumed of every one. */
-export function calibrationAlong(
-  axis: HoleAxis,
-  printer: PrinterRecord | undefined,
-  permissibleError: number,
-): AxisCalibration {
-  const found = (printer?.holes ?? []).flatMap((hole, place) =>
-    printer !== undefined && hole.axis === axis
-      ? [{ place, reading: holeReading(hole, printer, permissibleError) }]
-      : [],
-  );
-  const readings = found.map(({ reading }) => reading);
-  return {
-    axis,
-    calibration: calibrateHoles(CATALOGUE.uncalibratedHoles, readings),
-    places: found.map(({ place }) => place),
-  };
-}
 
 /** How far from the joint's hole a coupon hole is looked for, mm, and in which steps. */
 const COUPON_REACH = 1.5;
