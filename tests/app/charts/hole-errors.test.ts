@@ -24,6 +24,12 @@ describe('holeErrors', () => {
       expect(error + standardUncertainty).toBeLessThanOrEqual(errors.at(-1) ?? 0);
     }
   });
+  test('has room for the bar of a hole that is far off and hardly known', () => {
+    // The bore is 3 mm, 1 mm small, and known to 1 mm/√12.
+    const far = holeReading(4, 2.5, { instrument: 'pin-gauge', gaugeStep: 1 });
+    const { errors } = holeErrors(calibrateHoles(PRIOR, [far]), { places: [0] });
+    expect(errors[0]).toBeLessThanOrEqual(-1 - 1 / Math.sqrt(12));
+  });
   test('draws curve and prior of the core, and the band that 9 of 10 next holes lie in', () => {
     const { rows, samples } = holeErrors(READ, { places: [] });
     const row = rows.find(({ drawn }) => drawn === 6);
