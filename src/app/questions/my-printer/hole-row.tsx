@@ -80,7 +80,7 @@ export function HoleRow({ path, number, hole, point, isOpen, onOpen, onTakeOut }
         </td>
       </tr>
       {isOpen ? (
-        <tr>
+        <tr className={styles['editing']}>
           <td colSpan={COLUMNS} ref={fields}>
             <HoleFields path={path} hole={hole} />
           </td>
