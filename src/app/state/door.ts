@@ -23,5 +23,5 @@ export async function openDoor(): Promise<Admit> {
 /** The door, once it is there. */
 export const openedDoor = (): Admit | undefined => door?.admit;
 
-/** What reads tests comes with the door: a document that has any came through it, or is opened once it is there. */
+/** What reads tests comes with the door: a document with tests came through it, or is opened once it is there. */
 export const openedEvidence = (): Door['withEvidence'] | undefined => door?.withEvidence;

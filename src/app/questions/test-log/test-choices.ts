@@ -1,4 +1,3 @@
-import type { UnitSymbol } from '../../../core/units/units.ts';
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
 import {
   RESULTS_OF_KIND,
@@ -10,17 +9,6 @@ import type { Choice } from '../../fields/field-props.ts';
 
 const FORCES: readonly TestRecord['unit'][] = ['kgf', 'N', 'lbf'];
 const TORQUES: readonly TestRecord['unit'][] = ['N·m', 'cN·m', 'in·lb', 'kgf·cm'];
-
-/** The unit of a test as the fields know it. */
-export const UNIT_OF_TEST: Readonly<Record<TestRecord['unit'], UnitSymbol>> = {
-  kgf: 'kgf',
-  N: 'N',
-  lbf: 'lbf',
-  N·m: 'N·m',
-  cN·m: 'cN·m',
-  in·lb: 'lbf·in',
-  kgf·cm: 'kgf·cm',
-};
 
 export const isTorque = ({ unit }: Pick<TestRecord, 'unit'>): boolean => TORQUES.includes(unit);
 

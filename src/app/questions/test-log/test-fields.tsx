@@ -1,4 +1,5 @@
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
+import { UNIT_OF_TEST } from '../../../storage/resolve-tests.ts';
 import type { Choice } from '../../fields/field-props.ts';
 import { AXES, HOST_MATERIALS } from '../../joint/choices.ts';
 import { DocumentChoice } from '../../joint/document-choice.tsx';
@@ -14,7 +15,6 @@ import {
   printersOf,
   resultsOf,
   TEST_SETTINGS_CHOICES,
-  UNIT_OF_TEST,
   unitsOf,
 } from './test-choices.ts';
 import { alongKind } from './test-edits.ts';
