@@ -143,6 +143,7 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   R_1: 'load with bond factor 1',
   T_jack: 'jack-out torque with bond factor 1',
   F_pi: 'pull-out that a coupon stands for in this joint',
+  T_pi: 'torque that a coupon stands for in this joint',
   λ_k: 'knurled length over knurl diameter',
   R: 'median capacity',
   R_k: 'characteristic capacity: 19 of 20 hold it',

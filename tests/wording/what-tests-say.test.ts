@@ -87,7 +87,10 @@ describe('the numbers of the tests', () => {
         high,
         ...(slenderness ? [slenderness] : []),
       ]),
-      ...couponPoints(setup, joint).map(({ force }) => force),
+      ...couponPoints(setup, joint).flatMap(({ force, torque }) => [
+        force,
+        ...(torque ? [torque.value] : []),
+      ]),
     ]);
     expect(numbers.length).toBeGreaterThan(10);
     for (const one of numbers.flatMap((number) => [...derivationsWithin(number)])) {

@@ -7,17 +7,13 @@ import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import { torqueToForce } from '../joint/demand.ts';
 import { surroundingsOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
-import { normalQuantile } from '../numerics/normal-distribution.ts';
-import { type Bond, UNTESTED } from '../pull-out/bond.ts';
+import { type Bond, deviationOfRange, UNTESTED } from '../pull-out/bond.ts';
 import { knurlShearForce } from '../pull-out/knurl-shear.ts';
 import { torqueOut } from '../pull-out/torque-out.ts';
 import type { FrictionRange } from '../screws/screw.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { threadShareOfTorque } from '../torque/tightening-torque.ts';
 import type { BenchTest } from './bench-test.ts';
-
-/** Deviations between the ends of a friction range that holds 9 of 10, [-]. */
-const RANGE_IN_DEVIATIONS = 2 * normalQuantile(0.95);
 
 /** A knurl that holds all of the ideal shear cylinder. */
 const FULL_BOND: Bond = {
@@ -99,7 +95,7 @@ function turnedByScrew(torque: Derived, joint: AnswerableJoint): TestModel {
       source: 'vdi-2230',
       standing: 'estimate',
     },
-    ownDeviation: Math.log(most / least) / RANGE_IN_DEVIATIONS,
+    ownDeviation: deviationOfRange({ low: least, high: most }),
   };
 }
 
@@ -115,7 +111,7 @@ function jackOut(force: Derived, joint: AnswerableJoint): TestModel {
       source: 'vdi-2230',
       standing: 'estimate',
     },
-    ownDeviation: Math.log(sticky / slippery) / RANGE_IN_DEVIATIONS,
+    ownDeviation: deviationOfRange({ low: slippery, high: sticky }),
   };
 }
 

@@ -39,6 +39,18 @@ export const UNTESTED: LogScatter = {
 const RANGE_IN_DEVIATIONS = 2 * normalQuantile(CHARACTERISTIC_SHARE);
 
 /**
+ * Scatter of a value of which only a range is known, taken to hold 9 of 10.
+ *
+ *     r = ln(high/low)/(2 · 1.645)
+ *
+ * @param range - ends in any one unit, > 0
+ * @returns deviation of the logarithm r [-]
+ * @source own-model range that holds 9 of 10
+ */
+export const deviationOfRange = ({ low, high }: { readonly low: number; readonly high: number }): number =>
+  Math.log(high / low) / RANGE_IN_DEVIATIONS;
+
+/**
  * Scatter of a capacity whose strengths are little known: their ranges come on top of it.
  *
  *     s = √(s0² + r²)        r = ln(high/low)/(2 · 1.645), the widest range of the strengths
@@ -52,9 +64,7 @@ const RANGE_IN_DEVIATIONS = 2 * normalQuantile(CHARACTERISTIC_SHARE);
  * @example 30 … 45 MPa turns 0.316 into 0.340
  */
 export function lessCertain(scatter: LogScatter, ...strengths: readonly Derived[]): LogScatter {
-  const doubts = strengths.map(({ range }) =>
-    range ? Math.log(range.high / range.low) / RANGE_IN_DEVIATIONS : 0,
-  );
+  const doubts = strengths.map(({ range }) => (range ? deviationOfRange(range) : 0));
   const doubt = Math.max(0, ...doubts);
   return doubt === 0 ? scatter : { ...scatter, deviation: Math.hypot(scatter.deviation, doubt) };
 }

@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bondRows, slendernessOf } from '../../../src/core/bench/bond-rows.ts';
-import { couponPoints } from '../../../src/core/bench/coupon-points.ts';
 import { evidenceOf, type SetupEvidence } from '../../../src/core/bench/evidence.ts';
-import { movedHold } from '../../../src/core/bench/moved-hold.ts';
 import type { TestRecord } from '../../../src/storage/document.ts';
 import { benchTest } from '../../support/bench-tests.ts';
 import { answerableJoint, theInsert } from '../../support/joints.ts';
@@ -41,24 +39,5 @@ describe('bondRows', () => {
   test('says how long the knurl of the coupons is: (5.3 − 0.28 · 4.93)/4.93 (hand calculation)', () => {
     expectPublished(slendernessOf(theInsert()).value, '0.795');
     expectPublished(rows[0]?.slenderness?.value ?? 0, '0.795');
-  });
-});
-
-describe('couponPoints', () => {
-  test('puts the bond of each coupon into the joint', () => {
-    const points = couponPoints(THREE, JOINT);
-    expect(points.map(({ testId, says }) => [testId, says])).toEqual([
-      ['test-1', 'broke'],
-      ['test-2', 'broke'],
-      ['test-3', 'held'],
-    ]);
-    const { median } = movedHold(JOINT, theInsert(), THREE.tested).before;
-    // 107 · 9.80665 N = 1049.3 N over 1542.1 N, against 0.85
-    expectRelative((points[0]?.force.value ?? 0) / median.value, 1049.31 / 1542.15 / 0.85, 1e-4);
-    expectRelative((points[1]?.force.value ?? 0) / (points[0]?.force.value ?? 1), 118 / 107, 1e-9);
-  });
-  test('leaves out a coupon of another thread', () => {
-    const screw = { ...JOINT.screw, thread: { ...JOINT.screw.thread, id: 'M4' as const } };
-    expect(couponPoints(THREE, { ...JOINT, screw })).toEqual([]);
   });
 });

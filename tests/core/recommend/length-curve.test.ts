@@ -35,6 +35,24 @@ describe('lengthCurve', () => {
     // P/(2π) + 0.1 · d2/(2 · cos 30°) + 0.1 · (5.07 + 3.4)/4 = 0.079577 + 0.154456 + 0.211750
     for (const { jackOutTorque, median } of curve()) expectRelative(jackOutTorque / median, 0.445783, 1e-4);
   });
+  test('turns at half of the knurl for each newton, with the same scatter: 4.93 mm/2', () => {
+    for (const { torqueOut, median, characteristic, upper } of curve()) {
+      expectRelative(torqueOut.median / median, 4.93 / 2);
+      expectRelative(torqueOut.characteristic / torqueOut.median, characteristic / median);
+      expectRelative(torqueOut.upper / torqueOut.median, upper / median);
+    }
+  });
+  test('is jacked out about the middle of friction, with its range in the band', () => {
+    // k_low 0.445783 as above; k_high at friction 0.24: 0.079577 + 2.4 · (0.154456 + 0.211750) = 0.958471 (hand)
+    for (const { jackOut, median, characteristic } of curve()) {
+      expectRelative(jackOut.median / median, Math.sqrt(0.445783 * 0.958471), 1e-4);
+      // 2.1318 is Student’s t of the band, 4 degrees of freedom; 3.2897 the deviations of 9 in 10 (tables).
+      const own = Math.log(median / characteristic) / 2.131847;
+      const spread = Math.hypot(own, Math.log(0.958471 / 0.445783) / 3.289707);
+      expectRelative(Math.log(jackOut.median / jackOut.characteristic), 2.131847 * spread, 1e-4);
+      expectRelative(jackOut.upper * jackOut.characteristic, jackOut.median ** 2);
+    }
+  });
   test('does not see the seat in strength, and a thin part in nothing', () => {
     const strip = (changes: object) =>
       curve(changes).map(({ median, jackOutTorque }) => [median, jackOutTorque]);
