@@ -9,6 +9,7 @@ import { proofPlan } from '../../src/core/evidence/proof-plan.ts';
 import { regressionBand } from '../../src/core/evidence/regression-band.ts';
 import { testsNeeded } from '../../src/core/evidence/sample-size.ts';
 import { logSummary, sampleSummary } from '../../src/core/evidence/sample-summary.ts';
+import { determinationOf, slopeOf } from '../../src/core/evidence/slope.ts';
 import type { Derived } from '../../src/core/sources/derived.ts';
 import { derivationsWithin, meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { evaluated } from '../app/derivation/evaluate-formula.ts';
@@ -18,9 +19,21 @@ const sample = { values: [412, 455, 438, 470, 421, 402], unit: 'N' } as const;
 const second = { values: [365, 398, 340, 381], unit: 'N' } as const;
 const promise = { share: 0.95, confidence: 0.9 };
 const nextValue = { kind: 'next-value', share: 0.95 } as const;
-const fit = linearRegression(
-  sample.values.map((response, place) => ({ predictors: [200 + 11 * place + (place % 3)], response })),
-);
+const UNITS = { response: 'N', predictor: 'mm', slope: 'N/mm' } as const;
+const FITS = [
+  [
+    linearRegression(
+      sample.values.map((response, place) => ({ predictors: [200 + 11 * place + (place % 3)], response })),
+    ),
+    [221],
+  ],
+  [
+    linearRegression(
+      sample.values.map((response, place) => ({ predictors: [4 + 0.7 * place, 5 + (place % 3)], response })),
+    ),
+    [5.1, 6.3],
+  ],
+] as const;
 const plan = proofPlan({ load: 500, count: 3, deviation: 0.12, share: 0.95, confidence: 0.9 });
 
 /** Every derived number in a result, however deep it lies. */
@@ -43,7 +56,15 @@ const RESULTS = [
   ]),
   compareGroups({ first: sample, second, confidence: 0.95 }),
   testsNeeded({ ratio: 1.3, deviation: 0.15, falseAlarm: 0.05 }, 0.8),
-  fit.kind === 'fitted' ? regressionBand(fit, { predictors: [221], confidence: 0.9, unit: 'N' }) : undefined,
+  ...FITS.flatMap(([fit, at]) =>
+    fit.kind === 'fitted'
+      ? [
+          regressionBand(fit, { predictors: at, confidence: 0.9, units: UNITS }),
+          ...at.map((_, place) => slopeOf(fit, { place, confidence: 0.9, units: UNITS })),
+          determinationOf(fit, 'N'),
+        ]
+      : [],
+  ),
   extremeValue(sample, 0.05),
   probabilityPlot(sample),
   plan,

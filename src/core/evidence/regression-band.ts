@@ -1,6 +1,8 @@
 import { studentQuantile } from '../numerics/student-t.ts';
-import { type CoreUnit, type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import { type LinearFit, leverageAt } from './linear-regression.ts';
+import { countEntry } from './sample.ts';
+import { type FitUnits, residualOf } from './slope.ts';
 
 /** What a fit says at one place. */
 export interface RegressionBand {
@@ -19,8 +21,7 @@ export interface BandQuestion {
   readonly predictors: readonly number[];
   /** Two-sided, [-], 0 < confidence < 1. */
   readonly confidence: number;
-  /** Unit of the response. */
-  readonly unit: CoreUnit;
+  readonly units: FitUnits;
 }
 
 /**
@@ -31,13 +32,14 @@ export interface BandQuestion {
  * Each place for itself; a band that is to hold everywhere at once is wider.
  *
  * @param fitted - of linearRegression
- * @param question - place, confidence [-], unit of the response
+ * @param question - place, confidence [-], units
  * @returns each end with its derivation
  * @source nist-handbook linear least squares, confidence and prediction bands
  */
 export function regressionBand(fitted: LinearFit, question: BandQuestion): RegressionBand {
-  const { predictors, confidence, unit } = question;
+  const { predictors, confidence, units } = question;
   const { fit, degrees, residual } = fitted;
+  const unit = units.response;
   // From the mean of the points outward: an intercept far away would only bring rounding.
   const value = predictors.reduce(
     (sum, x, place) => sum + (fit.slopes[place] ?? 0) * (x - (fit.means[place] ?? 0)),
@@ -50,21 +52,26 @@ export function regressionBand(fitted: LinearFit, question: BandQuestion): Regre
     value: leverageAt(fitted, predictors),
     unit: '-',
     formula: 'distance from the middle of the points in their own spread',
-    entries: [entry('n_t', fitted.points, '-')],
+    entries: [countEntry(fitted.points), ...placeEntries(fitted, question)],
   };
   const expected: Derived = {
     ...common,
     symbol: 'y_e',
     value,
     unit,
-    formula: 'value of the fit at this place',
-    entries: [entry('n_t', fitted.points, '-')],
+    formula:
+      predictors.length === 1 ? 'm_Y + b_1 · (v_1 − m_v1)' : 'm_Y + b_1 · (v_1 − m_v1) + b_2 · (v_2 − m_v2)',
+    entries: [
+      entry('m_Y', fit.meanResponse, unit),
+      ...fit.slopes.map((slope, place) => entry(place === 0 ? 'b_1' : 'b_2', slope, units.slope)),
+      ...placeEntries(fitted, question),
+    ],
   };
   const t = studentQuantile((1 + confidence) / 2, degrees);
   const entries = [
     entryFrom(expected),
     entry('t_q', t, '-'),
-    entry('s_e', residual, unit),
+    entryFrom(residualOf(fitted, unit)),
     entryFrom(leverage),
     entry('γ', confidence, '-'),
   ];
@@ -95,3 +102,10 @@ export function regressionBand(fitted: LinearFit, question: BandQuestion): Regre
     leverage,
   };
 }
+
+/** Where the fit is asked, beside the middle of its points. */
+const placeEntries = ({ fit }: LinearFit, { predictors, units }: BandQuestion): readonly Entry[] =>
+  predictors.flatMap((at, place) => [
+    entry(place === 0 ? 'v_1' : 'v_2', at, units.predictor),
+    entry(place === 0 ? 'm_v1' : 'm_v2', fit.means[place] ?? 0, units.predictor),
+  ]);

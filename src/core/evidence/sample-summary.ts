@@ -116,19 +116,19 @@ function variationOf(of: {
   };
   if (deviation.value === 0) return { value };
   const ends = variationEnds(value.value, { count, confidence });
-  const end = (symbol: 'V_low' | 'V_high', at: number): Derived => ({
+  const end = (symbol: 'V_low' | 'V_high', at: number, quantile: number): Derived => ({
     symbol,
     value: at,
     unit: '-',
-    formula: 'end of the interval of V_x by chi-squared',
-    entries: [entryFrom(value), countEntry(count), entry('γ', confidence, '-')],
+    formula: 'V_x/√(((u_χ + 2)/n_t − 1) · V_x² + u_χ/(n_t − 1))',
+    entries: [entryFrom(value), entry('u_χ', quantile, '-'), countEntry(count), entry('γ', confidence, '-')],
     source: 'vangel-1996',
     standing: 'measured',
   });
   return {
     value,
-    low: end('V_low', ends.low),
-    ...(ends.high === undefined ? {} : { high: end('V_high', ends.high) }),
+    low: end('V_low', ends.low, ends.quantiles.low),
+    ...(ends.high === undefined ? {} : { high: end('V_high', ends.high, ends.quantiles.high) }),
   };
 }
 

@@ -4,6 +4,8 @@ import { chiSquaredQuantile } from '../numerics/chi-squared.ts';
 export interface VariationEnds {
   readonly low: number;
   readonly high?: number;
+  /** Quantiles of chi-squared that belong to the ends. */
+  readonly quantiles: { readonly low: number; readonly high: number };
 }
 
 /**
@@ -27,8 +29,12 @@ export function variationEnds(
 ): VariationEnds {
   const squareOver = (quantile: number): number =>
     ((quantile + 2) / count - 1) * variation ** 2 + quantile / (count - 1);
-  const above = squareOver(chiSquaredQuantile((1 + confidence) / 2, count - 1));
-  const below = squareOver(chiSquaredQuantile((1 - confidence) / 2, count - 1));
-  const low = variation / Math.sqrt(above);
-  return below > 0 && count > 2 ? { low, high: variation / Math.sqrt(below) } : { low };
+  // The greater quantile belongs to the lower end.
+  const quantiles = {
+    low: chiSquaredQuantile((1 + confidence) / 2, count - 1),
+    high: chiSquaredQuantile((1 - confidence) / 2, count - 1),
+  };
+  const low = variation / Math.sqrt(squareOver(quantiles.low));
+  const below = squareOver(quantiles.high);
+  return below > 0 && count > 2 ? { low, high: variation / Math.sqrt(below), quantiles } : { low, quantiles };
 }

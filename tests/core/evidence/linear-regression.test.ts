@@ -110,7 +110,7 @@ describe('regressionBand', () => {
     const band = regressionBand(fitOf(points), {
       predictors: [row.at].flat(),
       confidence: row.level,
-      unit: 'N',
+      units: { response: 'N', predictor: 'mm', slope: 'N/mm' },
     });
     const mean = [band.expected, band.mean.low, band.mean.high].map(({ value }) => value);
     const next = [band.expected, band.next.low, band.next.high].map(({ value }) => value);
