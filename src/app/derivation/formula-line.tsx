@@ -1,4 +1,5 @@
-import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import styles from './formula.module.css';
 
 interface FormulaLineProps {
   /** What a screen reader calls the line when it stands alone. */
@@ -10,24 +11,18 @@ interface FormulaLineProps {
 /** A formula on a line of its own. One that is wider than the page scrolls, and can then be reached by keys. */
 export function FormulaLine({ label, className, children }: FormulaLineProps) {
   const line = useRef<HTMLParagraphElement>(null);
+  const formula = useRef<HTMLSpanElement>(null);
   const [isWider, setWider] = useState(false);
-  const measure = () => {
-    const { current } = line;
-    if (current !== null) setWider(current.scrollWidth > current.clientWidth);
-  };
-  // After each render, for what stands in the line may have changed.
-  useLayoutEffect(measure);
   useEffect(() => {
+    if (line.current === null || formula.current === null || typeof ResizeObserver === 'undefined')
+      return undefined;
     const { current } = line;
-    if (current === null || typeof ResizeObserver === 'undefined') return undefined;
+    // The observer tells after the layout that the browser does anyway; asking sooner would make it do a second one.
     const observer = new ResizeObserver(() => setWider(current.scrollWidth > current.clientWidth));
     // The line keeps its width when what stands in it grows: both are watched.
-    for (const watched of [current, ...current.children]) observer.observe(watched);
-    const frame = requestAnimationFrame(() => setWider(current.scrollWidth > current.clientWidth));
-    return () => {
-      cancelAnimationFrame(frame);
-      observer.disconnect();
-    };
+    observer.observe(current);
+    observer.observe(formula.current);
+    return () => observer.disconnect();
   }, []);
   return (
     <p
@@ -35,7 +30,9 @@ export function FormulaLine({ label, className, children }: FormulaLineProps) {
       className={className}
       {...(isWider ? { tabIndex: 0, role: 'group', 'aria-label': label } : {})}
     >
-      {children}
+      <span ref={formula} className={styles['whole']}>
+        {children}
+      </span>
     </p>
   );
 }

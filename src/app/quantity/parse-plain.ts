@@ -10,7 +10,7 @@ export interface NeedsEngine {
   readonly kind: 'needs-engine';
 }
 
-const NUMBER_AND_REST = /^([+-]?) ?((?:\d|[.,]\d)[\d.,]*(?:e[+-]?\d+)?)(?:\/(\d+))?(.*)$/i;
+const NUMBER_AND_REST = /^([+-]?) ?((?:\d|[.,]\d)[\d.,]*(?:[eE][+-]?\d+)?)(?:\/(\d+))?(.*)$/;
 /** Nothing but letters and signs of units: a unit that is unknown, not an expression. */
 const ONE_NAME = /^[\p{L}°º%µ"″'²³]+$/u;
 

@@ -33,7 +33,7 @@ function readOneComma(typed: string, exponent: string): ReadNumber | Refusal {
 
 /** Reads the digits of one number without sign: decimal point or comma, thousands where they are beyond doubt. */
 export function readNumber(text: string): ReadNumber | Refusal {
-  const [, typed = '', exponent = ''] = /^([\d.,]*)(e[+-]?\d+)?$/i.exec(text) ?? [];
+  const [, typed = '', exponent = ''] = /^([\d.,]*)([eE][+-]?\d+)?$/.exec(text) ?? [];
   const commas = typed.split(',').length - 1;
   const points = typed.split('.').length - 1;
   const wrong = refused({ kind: 'refused', code: 'not-a-number' });

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
-import { render, screen } from '@testing-library/react';
+import { act, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { FormulaLine } from '../../../src/app/derivation/formula-line.tsx';
 
 /** Gives every element these widths, px; the page of a test has none of its own. */
@@ -9,6 +9,25 @@ function giveWidths({ content, place }: { readonly content: number; readonly pla
   vi.spyOn(Element.prototype, 'scrollWidth', 'get').mockReturnValue(content);
   vi.spyOn(Element.prototype, 'clientWidth', 'get').mockReturnValue(place);
 }
+
+/** Tells of each watched element once, as a browser does at the first layout. */
+class FirstLayout implements ResizeObserver {
+  readonly #tell: ResizeObserverCallback;
+  constructor(tell: ResizeObserverCallback) {
+    this.#tell = tell;
+  }
+  observe(): void {
+    queueMicrotask(() => act(() => this.#tell([], this)));
+  }
+  unobserve(): void {}
+  disconnect(): void {}
+}
+
+beforeEach(() => vi.stubGlobal('ResizeObserver', FirstLayout));
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.restoreAllMocks();
+});
 
 describe('FormulaLine', () => {
   test('takes the focus under its name where it is wider than its place', async () => {
@@ -22,7 +41,6 @@ describe('FormulaLine', () => {
     const line = screen.getByRole('group', { name: 'Formula' });
     expect(line).toHaveFocus();
     expect(line).toHaveTextContent('a = b + c');
-    vi.restoreAllMocks();
   });
 
   test('is no stop of the keyboard where it has room', async () => {
@@ -35,6 +53,5 @@ describe('FormulaLine', () => {
     await userEvent.tab();
     expect(document.body).toHaveFocus();
     expect(screen.queryByRole('group')).not.toBeInTheDocument();
-    vi.restoreAllMocks();
   });
 });
