@@ -1,3 +1,4 @@
+import { LEVER_RATIOS } from '../core/bench/bench-test.ts';
 import { LEAST_HOLE_MM } from './least-values.ts';
 
 /** The ranges of the door: what a document or a field may hold at all, in the unit of its key. */
@@ -49,7 +50,10 @@ export const LIMITS = {
   flaredLayers: { least: 1, greatest: 20 },
   holeDepth_mm: { least: 0.2, greatest: 500 },
   tests: { least: 0, greatest: 2_000 },
-  leverRatio: { least: 0.05, greatest: 100 },
+  couponNumber: { least: 1, greatest: 99_999 },
+  leverRatio: LEVER_RATIOS,
+  /** What a test may hold before anybody has put it right. */
+  asWritten: { least: -1_000_000, greatest: 1_000_000 },
   testValue: { least: 0, greatest: 100_000 },
   ironTemperature_degC: { least: 20, greatest: 500 },
   settingTime_s: { least: 0, greatest: 600 },

@@ -42,9 +42,14 @@ export const TEST_RESULTS = [
   'held',
 ] as const;
 
-/** One test at the bench. Its insert and printer may have gone since: it is kept, and said to be left out. */
+/**
+ * One test at the bench. Its insert, printer or material may be unknown, its reading or lever impossible: it is kept to be
+ * put right, and said to be left out.
+ */
 export const benchTestSchema = z.strictObject({
   id,
+  /** Number on the coupon, where it bears one. */
+  coupon: z.optional(count('couponNumber')),
   date: z.iso.date(),
   insert: id,
   printer: z.optional(id),
@@ -55,10 +60,10 @@ export const benchTestSchema = z.strictObject({
   setting: z.enum(TEST_SETTINGS),
   kind: z.enum(TEST_KINDS),
   /** As read off the instrument, in the unit beside it. */
-  value: within('testValue'),
+  value: within('asWritten'),
   unit: z.enum([...FORCE_UNITS, ...TORQUE_UNITS]),
   /** Force at the insert over the force at the scale; 1 without a lever. */
-  leverRatio: within('leverRatio'),
+  leverRatio: within('asWritten'),
   /** Resolution and greatest reading of the instrument, in the same unit. */
   resolution: z.optional(within('testValue')),
   greatest: z.optional(within('testValue')),

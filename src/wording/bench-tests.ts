@@ -1,6 +1,6 @@
 import type { TestFault } from '../core/bench/test-fault.ts';
 import type { TEST_KINDS, TEST_RESULTS, TEST_SETTINGS } from '../storage/workshop-schema.ts';
-import { lengthText } from './amount.ts';
+import { decimalText, lengthText } from './amount.ts';
 
 type Kind = (typeof TEST_KINDS)[number];
 type Result = (typeof TEST_RESULTS)[number];
@@ -72,6 +72,14 @@ export function sentenceOfTestFault(fault: TestFault): string {
   switch (fault.code) {
     case 'no-reading':
       return 'It has no reading yet.';
+    case 'reading-below-zero':
+      return 'Its reading is below zero. Enter what the instrument showed, without a sign.';
+    case 'no-such-lever':
+      return `A lever ratio of ${decimalText(fault.ratio, Number.isInteger(fault.ratio) ? 0 : 3)} is none that a lever has: ${decimalText(fault.least, 2)} to ${decimalText(fault.greatest, 0)}, and 1 without a lever.`;
+    case 'unknown-material':
+      return `Its material, “${fault.material}”, is none of the tables. Choose what the coupon was printed in.`;
+    case 'printer-gone':
+      return `Its printer, “${fault.printer}”, is not among yours. Put it back, or choose the one that printed the coupon.`;
     case 'not-in-drawer':
       return `Its insert, “${fault.insert}”, is not in the drawer. Put it back, or choose the one that was tested.`;
     case 'unit-of-other-kind':
@@ -97,6 +105,6 @@ export function sentenceOfTestFault(fault: TestFault): string {
         ? 'The reading is many times what such an insert can bear. Look at the unit and the lever ratio.'
         : 'The reading is next to nothing for such an insert. Look at the unit and the lever ratio.';
     case 'duplicate':
-      return `It says the same as ${fault.of.replace('-', ' ')}. Take one of them out, or name what was varied.`;
+      return `It is the same as ${fault.of.replace('-', ' ')} in everything. Take one of them out, or give each the number of its coupon.`;
   }
 }

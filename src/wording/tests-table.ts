@@ -4,6 +4,7 @@ import type { TableReading } from '../storage/tests-table/table.ts';
 import { decimalText } from './amount.ts';
 
 export const COLUMN_NAMES = {
+  coupon: 'number on the coupon',
   date: 'date',
   insert: 'insert',
   kind: 'test',

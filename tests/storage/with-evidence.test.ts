@@ -7,9 +7,11 @@ import { recommend } from '../../src/core/recommend/recommend.ts';
 import { holdOf } from '../../src/core/service/hold.ts';
 import { CATALOGUE } from '../../src/data/catalogue.ts';
 import type { JointDocument, TestRecord } from '../../src/storage/document.ts';
+import { openDocumentText } from '../../src/storage/open-document.ts';
 import { resolveDocument } from '../../src/storage/resolve.ts';
 import { withEvidence } from '../../src/storage/with-evidence.ts';
 import { documentWithTests, joinedWithTests, resolvedWithTests, testRecord } from '../support/bench-tests.ts';
+import { FAULTY_TESTS } from '../support/faulty-tests.ts';
 import { type Changes, given, insertRecord } from '../support/joints.ts';
 
 const WEAK: readonly TestRecord[] = [
@@ -104,22 +106,25 @@ describe('the tests of a document', () => {
     const found = resolveDocument(documentWithTests(tests), CATALOGUE);
     return found.kind === 'refused' ? found.refusals : [];
   };
-  test('are refused for a name given twice and a material that no table has', () => {
+  test('are refused for a name given twice', () => {
     expect(
-      refusalsOf([testRecord(), testRecord({ material: 'chalk' })]).map(({ path, code }) => [path, code]),
-    ).toEqual([
-      ['tests.1.id', 'duplicate-id'],
-      ['tests.1.material', 'unknown-row'],
-    ]);
+      refusalsOf([testRecord(), testRecord({ value: 98 })]).map(({ path, code }) => [path, code]),
+    ).toEqual([['tests.1.id', 'duplicate-id']]);
   });
-  test('are kept where their insert has gone, and say nothing', () => {
-    const document = documentWithTests([testRecord({ insert: 'gone' })]);
-    expect(refusalsOf(document.tests)).toEqual([]);
-    expect(withEvidence(document, resolvedWithTests(document)).evidence?.findings[0]).toMatchObject({
-      says: 'left-out',
-      fault: { code: 'not-in-drawer' },
-    });
-  });
+  test.each(Object.entries(FAULTY_TESTS))(
+    'with a row of the fault %s open, keep it as it was written, and take nothing from it',
+    (code, { record, joint = {} }) => {
+      const sound = testRecord();
+      const faulty = testRecord({ ...record, id: 'test-2' });
+      const opened = openDocumentText(JSON.stringify(documentWithTests([sound, faulty], joint)));
+      if (opened.kind === 'refused') throw new Error(JSON.stringify(opened.refusals));
+      expect(opened.document.tests).toEqual([sound, faulty]);
+      const { evidence } = withEvidence(opened.document, resolvedWithTests(opened.document));
+      expect(evidence?.findings[1]).toMatchObject({ says: 'left-out', fault: { code } });
+      const alone = joinedWithTests(documentWithTests([sound], joint));
+      expect(evidence?.setups).toEqual(alone.evidence?.setups);
+    },
+  );
   test('are read in their units: 30 in·lb are 3,389.5 N·mm', () => {
     const [torque] = resolvedWithTests(
       documentWithTests([

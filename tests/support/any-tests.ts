@@ -22,6 +22,7 @@ const perhaps = <Value>(arbitrary: fc.Arbitrary<Value>) => fc.option(arbitrary, 
 const shown = fc.oneof(
   { weight: 5, arbitrary: fc.double({ min: 0.2, max: 300, noNaN: true }) },
   { weight: 1, arbitrary: within('testValue') },
+  { weight: 1, arbitrary: within('asWritten') },
   { weight: 1, arbitrary: fc.constantFrom(0, Number.MIN_VALUE, 1e-9, 1e-3, 50) },
 );
 const usualKind: Readonly<Record<TestRecord['kind'], TestRecord['result']>> = {
@@ -47,7 +48,7 @@ const anyTest = (document: JointDocument): fc.Arbitrary<TestRecord> =>
       kind: fc.constantFrom(...TEST_KINDS),
       own: fc.boolean(),
       insert: fc.constantFrom(...document.drawer.map(({ id }) => id), 'gone'),
-      material: fc.constantFrom(...CATALOGUE.hostMaterials.map(({ id }) => id)),
+      material: fc.constantFrom(...CATALOGUE.hostMaterials.map(({ id }) => id), 'chalk'),
       setting: fc.constantFrom(...TEST_SETTINGS),
       printer: perhaps(fc.constantFrom('attic', 'cellar')),
       axis: fc.constantFrom<TestRecord['axis'][]>('along-build', 'across-build'),
@@ -57,10 +58,11 @@ const anyTest = (document: JointDocument): fc.Arbitrary<TestRecord> =>
       torque: fc.constantFrom(...TORQUE_UNITS),
       result: fc.constantFrom(...TEST_RESULTS),
       usual: fc.boolean(),
-      leverRatio: fc.oneof(fc.constant(1), within('leverRatio')),
+      leverRatio: fc.oneof(fc.constant(1), within('leverRatio'), fc.constantFrom(0, -2, 1e6)),
       rest: fc.record(
         {
           resolution: fc.oneof(fc.constantFrom(0, 0.1, 1), within('testValue')),
+          coupon: fc.integer({ min: LIMITS.couponNumber.least, max: LIMITS.couponNumber.greatest }),
           greatest: within('testValue'),
           bore_mm: within('holeDiameter_mm'),
           wallLines: fc.integer({ min: LIMITS.wallLines.least, max: LIMITS.wallLines.greatest }),

@@ -4,6 +4,7 @@ import type { JointDocument, TestRecord } from '../../src/storage/document.ts';
 import { type ResolvedDocument, resolveDocument } from '../../src/storage/resolve.ts';
 import { type WithEvidence, withEvidence } from '../../src/storage/with-evidence.ts';
 import { type Changes, jointDocument } from './joints.ts';
+import { printerRecord } from './printers.ts';
 
 /** A pull of the usual insert in the usual set-up, with what a test wants different. */
 export const testRecord = (changes: Partial<TestRecord> = {}): TestRecord => ({
@@ -22,11 +23,17 @@ export const testRecord = (changes: Partial<TestRecord> = {}): TestRecord => ({
   ...changes,
 });
 
+/** A joint with tests, and a printer that is called attic. */
 export const documentWithTests = (
   tests: readonly TestRecord[],
   changes: Changes = {},
   evidence: JointDocument['evidence'] = 'used',
-): JointDocument => ({ ...jointDocument(changes), tests: [...tests], evidence });
+): JointDocument => ({
+  ...jointDocument(changes),
+  printers: [printerRecord()],
+  tests: [...tests],
+  evidence,
+});
 
 export function resolvedWithTests(document: JointDocument): ResolvedDocument {
   const found = resolveDocument(document, CATALOGUE);

@@ -34,24 +34,44 @@ export interface BenchTest {
   readonly insertId: string;
   /** Absent: it is not in the drawer. */
   readonly insert?: Insert;
-  /** Absent: not named. */
+  /** Absent: not named, or gone. */
   readonly printer?: string;
-  readonly material: HostMaterial;
+  /** A printer that is named and no longer there; absent: none such. */
+  readonly gonePrinter?: string;
+  readonly materialId: string;
+  /** Absent: it is not in the tables. */
+  readonly material?: HostMaterial;
   readonly axis: InsertAxis;
   readonly setting: TestSetting;
   readonly kind: TestKind;
   readonly shown: Shown;
-  /** Force at the insert over the one shown, [-]. */
+  /** Force at the insert over the one shown, [-]; what was written, even where no lever has it. */
   readonly leverRatio: number;
   readonly result: TestResult;
   /** Bore before setting, mm; absent: the one intended. */
   readonly bore?: number;
+  /** Wall lines of the coupon, and its infill as a share [-]; absent: not written down. */
+  readonly wallLines?: number;
+  readonly infill?: number;
+  /** Of the iron, °C, and how long the setting took, h; absent: not written down. */
+  readonly ironTemperature?: number;
+  readonly settingTime?: number;
   /** Name for what was varied. */
   readonly batch?: string;
+  /** All that was written of it, its name apart, as one text: tests alike in it say the same. */
+  readonly written: string;
 }
+
+/** Ratios between which a lever lies, [-]. */
+export const LEVER_RATIOS = { least: 0.05, greatest: 100 } as const;
 
 export const TORQUE_KINDS: readonly TestKind[] = ['jack-out-torque', 'torque-out'];
 
 /** Load at the insert: what was shown, times the lever, N or N·mm. */
 export const loadOf = ({ shown, leverRatio }: Pick<BenchTest, 'shown' | 'leverRatio'>): number =>
   shown.value * leverRatio;
+
+const GAVE_WAY: readonly TestResult[] = ['insert-out-clean', 'insert-out-with-plastic', 'insert-turned'];
+
+/** Whether the hold of the insert in the plastic ended, and nothing else did. */
+export const hasGivenWay = ({ result }: Pick<BenchTest, 'result'>): boolean => GAVE_WAY.includes(result);

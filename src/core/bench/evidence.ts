@@ -9,7 +9,7 @@ import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { bondFactor, type TestedSetup } from '../pull-out/bond.ts';
 import type { Derived } from '../sources/derived.ts';
-import { type BenchTest, loadOf } from './bench-test.ts';
+import { type BenchTest, hasGivenWay, loadOf } from './bench-test.ts';
 import { faultOfTest, type TestFault } from './test-fault.ts';
 import { measuredBond, testModel } from './test-model.ts';
 
@@ -53,12 +53,6 @@ export interface Evidence {
   readonly ofJoint?: SetupEvidence;
 }
 
-const BOND_GAVE_WAY: readonly BenchTest['result'][] = [
-  'insert-out-clean',
-  'insert-out-with-plastic',
-  'insert-turned',
-];
-
 /**
  * What one test says of the bond factor.
  *
@@ -80,7 +74,9 @@ export function findingOf(
   const fault = faultOfTest(test, before, joint);
   if (fault) return { test, says: 'left-out', fault };
   const { insert, material, setting } = test;
-  if (insert === undefined || setting === 'screwed-in' || setting === 'nut') return { test, says: 'other' };
+  if (insert === undefined || material === undefined || setting === 'screwed-in' || setting === 'nut') {
+    return { test, says: 'other' };
+  }
   if (!material.melts) {
     return { test, says: 'left-out', fault: { code: 'does-not-melt', material: material.name } };
   }
@@ -101,7 +97,7 @@ export function findingOf(
   const step = ((test.shown.resolution ?? 0) * STEP_DEVIATION) / test.shown.value;
   return {
     test,
-    says: BOND_GAVE_WAY.includes(test.result) ? 'broke' : 'held',
+    says: hasGivenWay(test) ? 'broke' : 'held',
     model: model.load,
     bond,
     ownDeviation: Math.hypot(model.ownDeviation, step < NEGLIGIBLE ? 0 : step),
@@ -110,7 +106,7 @@ export function findingOf(
 
 /** A coupon that shows less or more of the ideal shear cylinder is a slip of the pen or of the unit, [-] (estimate). */
 const LEAST_SHARE = 0.01;
-const GREATEST_SHARE = 8;
+const GREATEST_SHARE = 3;
 
 /** A step of the instrument below this share of the reading blurs nothing beside the scatter of coupons, [-]. */
 const NEGLIGIBLE = 0.01;
@@ -152,7 +148,7 @@ export function evidenceOf(
   for (const finding of findings) {
     const { test, says } = finding;
     if (says !== 'broke' && says !== 'held') continue;
-    const key = setupKey(test.printer, test.material.id, test.setting);
+    const key = setupKey(test.printer, test.materialId, test.setting);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [finding]);
     else group.push(finding);
@@ -167,14 +163,14 @@ function setupOf(findings: readonly TestFinding[]): SetupEvidence {
   if (first === undefined || first.test.setting === 'screwed-in' || first.test.setting === 'nut') {
     throw new Error('a set-up is made of tests of a bond');
   }
-  const { printer, material, setting } = first.test;
+  const { printer, materialId: material, setting } = first.test;
   const priorMedian = bondFactor(setting).value;
   const ratios = findings.flatMap(ratioOf);
   const posterior = rememberedPosterior(priorMedian, ratios);
   const proved = Math.max(Math.log(priorMedian), ...ratios.map(({ logRatio }) => logRatio));
   return {
     ...(printer === undefined ? {} : { printer }),
-    material: material.id,
+    material,
     setting,
     findings,
     priorMedian,

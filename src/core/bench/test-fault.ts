@@ -5,7 +5,8 @@ import {
   minimumBreakingTorque,
 } from '../screws/breaking-torque.ts';
 import { ultimateTensileLoad } from '../screws/tensile-load.ts';
-import { type BenchTest, loadOf, TORQUE_KINDS } from './bench-test.ts';
+import type { Thread } from '../screws/thread.ts';
+import { type BenchTest, LEVER_RATIOS, loadOf, TORQUE_KINDS } from './bench-test.ts';
 
 /** A screw stronger than its least by more than this is not to be had, [-] (estimate). */
 const STRONGEST_PER_LEAST = 1.5;
@@ -13,7 +14,16 @@ const STRONGEST_PER_LEAST = 1.5;
 /** Why a test says nothing, with its facts. Forces N, torques N·mm. */
 export type TestFault =
   | { readonly code: 'no-reading' }
+  | { readonly code: 'reading-below-zero'; readonly shown: number }
+  | {
+      readonly code: 'no-such-lever';
+      readonly ratio: number;
+      readonly least: number;
+      readonly greatest: number;
+    }
   | { readonly code: 'not-in-drawer'; readonly insert: string }
+  | { readonly code: 'unknown-material'; readonly material: string }
+  | { readonly code: 'printer-gone'; readonly printer: string }
   | { readonly code: 'unit-of-other-kind'; readonly wanted: 'force' | 'torque' }
   | { readonly code: 'above-instrument'; readonly shown: number; readonly greatest: number }
   | { readonly code: 'below-step'; readonly shown: number; readonly step: number }
@@ -30,7 +40,8 @@ export type TestFault =
  *
  * The screw of the coupon is taken to be the joint's: its class, its condition, its head; the thread is the insert's. A
  * load above one and a half times the least that such a screw bears is a slip of the pen or of the unit. What another
- * thread makes of a jack-out is not known: its head is not.
+ * thread makes of a jack-out is not known: its head is not. Two tests are one written twice only where they are alike in
+ * all that can be written of them, number of the coupon and note included: equal readings of two coupons are no slip.
  *
  * @param test - the test
  * @param before - the tests entered before it
@@ -44,11 +55,17 @@ export function faultOfTest(
   before: readonly BenchTest[],
   joint: Joint,
 ): TestFault | undefined {
-  const { shown, kind, insert, result } = test;
+  const { shown, kind, insert, result, leverRatio } = test;
   const wanted = TORQUE_KINDS.includes(kind) ? 'torque' : 'force';
   if (shown.quantity !== wanted) return { code: 'unit-of-other-kind', wanted };
-  if (shown.value <= 0) return { code: 'no-reading' };
+  if (shown.value < 0) return { code: 'reading-below-zero', shown: shown.value };
+  if (shown.value === 0) return { code: 'no-reading' };
+  if (leverRatio < LEVER_RATIOS.least || leverRatio > LEVER_RATIOS.greatest) {
+    return { code: 'no-such-lever', ratio: leverRatio, ...LEVER_RATIOS };
+  }
   if (insert === undefined) return { code: 'not-in-drawer', insert: test.insertId };
+  if (test.material === undefined) return { code: 'unknown-material', material: test.materialId };
+  if (test.gonePrinter !== undefined) return { code: 'printer-gone', printer: test.gonePrinter };
   if (!canEnd(kind, result)) return { code: 'result-of-other-kind' };
   const [threadOfInsert, threadOfScrew] = [insert.thread, joint.screw.thread];
   if (kind === 'jack-out-torque' && threadOfInsert.id !== threadOfScrew.id) {
@@ -61,7 +78,7 @@ export function faultOfTest(
   if (shown.greatest !== undefined && shown.value > shown.greatest) {
     return { code: 'above-instrument', shown: shown.value, greatest: shown.greatest };
   }
-  return aboveScrew(test, joint) ?? duplicateOf(test, before);
+  return aboveScrew(test, insert.thread, joint) ?? duplicateOf(test, before);
 }
 
 /** An insert turns by torque and comes out by a pull; a screw that jacks it out does both. */
@@ -77,9 +94,7 @@ function canEnd(kind: BenchTest['kind'], result: BenchTest['result']): boolean {
   }
 }
 
-function aboveScrew(test: BenchTest, { screw }: Joint): TestFault | undefined {
-  const thread = test.insert?.thread;
-  if (thread === undefined) return undefined;
+function aboveScrew(test: BenchTest, thread: Thread, { screw }: Joint): TestFault | undefined {
   const { propertyClass } = screw;
   const load = loadOf(test);
   const least =
@@ -93,19 +108,7 @@ function aboveScrew(test: BenchTest, { screw }: Joint): TestFault | undefined {
     : undefined;
 }
 
-/** A test that says again what an earlier one of the same day and batch does. */
-function duplicateOf(test: BenchTest, before: readonly BenchTest[]): TestFault | undefined {
-  const twin = before.find(
-    (one) =>
-      one.date === test.date &&
-      one.insertId === test.insertId &&
-      one.kind === test.kind &&
-      one.result === test.result &&
-      one.batch === test.batch &&
-      one.setting === test.setting &&
-      one.shown.value === test.shown.value &&
-      // Instruments that show whole numbers repeat themselves; two equal readings of one are no slip.
-      test.result !== 'held',
-  );
+function duplicateOf({ written }: BenchTest, before: readonly BenchTest[]): TestFault | undefined {
+  const twin = before.find((one) => one.written === written);
   return twin && { code: 'duplicate', of: twin.id };
 }

@@ -1,5 +1,6 @@
 /** Columns that most tables have. */
 export const USUAL_COLUMNS = [
+  'coupon',
   'date',
   'insert',
   'kind',
@@ -36,6 +37,7 @@ export type Columns = Readonly<Partial<Record<ColumnKey, number>>>;
 
 /** Words that headers of benches use, folded. */
 const HEADER_WORDS: Readonly<Record<ColumnKey, readonly string[]>> = {
+  coupon: ['coupon', 'number', 'coupon number', 'test number', 'no', 'no.', 'nr', 'nr.', '#'],
   date: ['date', 'day', 'datum'],
   insert: ['insert', 'size', 'part'],
   kind: ['kind', 'test', 'type'],

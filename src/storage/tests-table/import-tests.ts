@@ -1,7 +1,6 @@
 import type { TestRecord } from '../document.ts';
 import { type Columns, unitInHeader } from './columns.ts';
 import {
-  type Cell,
   isForce,
   readAxis,
   readDate,
@@ -27,6 +26,7 @@ export interface ImportFrame {
   /** Ids of the drawer by what a cell may call them: the id itself, a label, a name; folded. */
   readonly inserts: ReadonlyMap<string, string>;
   readonly materials: ReadonlyMap<string, string>;
+  readonly printers: ReadonlyMap<string, string>;
 }
 
 export interface ImportedLine {
@@ -75,26 +75,23 @@ function framed(
 function testOf(
   header: readonly string[],
   cells: readonly string[],
-  { columns, setUp, words, inserts, materials }: ImportFrame,
+  { columns, setUp, words, inserts, materials, printers }: ImportFrame,
 ): Omit<TestRecord, 'id'> | LineFault {
   const line = lineReader(cells, columns);
   const reading = line.cell('value', readReading);
   const written = line.cell('unit', readUnit) ?? reading?.unit ?? headerUnit(header, columns);
   const kind = line.cell('kind', (text) => readKind(words, text)) ?? kindFor(setUp.kind, written);
-  const known = (names: ReadonlyMap<string, string>, text: string) => names.get(foldedName(text));
-  const insert = line.cell('insert', (text) => readText(known(inserts, text) ?? text, 60));
-  const material = line.cell('material', (text): Cell<string> => {
-    const id = known(materials, text);
-    const choices = [...new Set(materials.values())].join(', ');
-    return id === undefined
-      ? { kind: 'refused', fault: { code: 'unknown-word', text, choices } }
-      : { kind: 'read', value: id };
-  });
+  // A name that is not known is kept: the row of the log says so, and lets it be put right.
+  const named = (names: ReadonlyMap<string, string>) => (text: string) =>
+    readText(names.get(foldedName(text)) ?? text, 60);
+  const insert = line.cell('insert', named(inserts));
+  const material = line.cell('material', named(materials));
+  const printer = line.cell('printer', named(printers));
   const result = line.cell('result', (text) => readResult(words, text));
   const date = line.cell('date', readDate);
   const setting = line.cell('setting', (text) => readSetting(words, text));
   const axis = line.cell('axis', readAxis);
-  const leverRatio = line.cell('leverRatio', (text) => readWithin('leverRatio', text));
+  const leverRatio = line.cell('leverRatio', (text) => readWithin('asWritten', text));
   const note = line.cell('note', (text) => readText(text, 400));
   const open = openValues(line);
   const fault = line.fault();
@@ -114,6 +111,7 @@ function testOf(
     ...(axis === undefined ? {} : { axis }),
     ...(leverRatio === undefined ? {} : { leverRatio }),
     ...open,
+    ...(printer === undefined ? {} : { printer }),
     note: note ?? (columns.note === undefined ? setUp.note : ''),
   };
 }

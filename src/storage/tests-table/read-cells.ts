@@ -103,7 +103,7 @@ const LEADING_NUMBER = /^([+-]?\d[\d.,\s\u00a0\u202f'’]*(?:e[+-]\d{1,3})?)(?<=
 export function readReading(text: string): Cell<{ readonly value: number; readonly unit?: Unit }> {
   const parts = LEADING_NUMBER.exec(text.trim());
   if (!parts) return refused({ code: 'no-number', text });
-  const value = readWithin('testValue', parts[1] ?? '');
+  const value = readWithin('asWritten', parts[1] ?? '');
   if (value.kind === 'refused') return value;
   const written = (parts[2] ?? '').trim();
   if (written === '') return read({ value: value.value });

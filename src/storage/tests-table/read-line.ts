@@ -38,6 +38,7 @@ export function lineReader(cells: readonly string[], columns: Columns): LineRead
 
 /** What a test may leave open: a column for it with an empty cell says that it is open. */
 export const OPEN_KEYS = [
+  'coupon',
   'printer',
   'bore_mm',
   'batch',
@@ -50,10 +51,10 @@ export const OPEN_KEYS = [
 ] as const;
 type OpenKey = (typeof OPEN_KEYS)[number];
 
-/** Text or number of each key that may be left open, where a cell says it. */
+/** Text or number of each key that may be left open, where a cell says it; the printer apart, which has names. */
 export function openValues(line: LineReader): Partial<Pick<TestRecord, OpenKey>> {
   const values = {
-    printer: line.cell('printer', (text) => readText(text, 60)),
+    coupon: line.cell('coupon', (text) => readCount('couponNumber', text)),
     batch: line.cell('batch', (text) => readText(text, 40)),
     bore_mm: line.cell('bore_mm', (text) => readWithin('holeDiameter_mm', text)),
     wallLines: line.cell('wallLines', (text) => readCount('wallLines', text)),

@@ -10,7 +10,8 @@ import { openDoor } from '../../../src/app/state/door.ts';
 import { useSheet } from '../../../src/app/state/sheet-context.ts';
 import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
 import type { JointDocument, TestRecord } from '../../../src/storage/document.ts';
-import { testRecord } from '../../support/bench-tests.ts';
+import { documentWithTests, testRecord } from '../../support/bench-tests.ts';
+import { FAULTY_TESTS } from '../../support/faulty-tests.ts';
 import { expectRelative } from '../../support/published.ts';
 
 let seen: JointDocument = SENSOR_LID;
@@ -134,6 +135,55 @@ describe('TestLog', () => {
     expect(proof).toMatch(/held held: bond at least 0\.\d\d/);
     expect(nut).toContain('says nothing of the bond');
     expect(empty).toContain('Left out. It has no reading yet.');
+  });
+  test.each(Object.entries(FAULTY_TESTS))(
+    'keeps a row of the fault %s to be put right, and says at it why it is left out',
+    async (_, { record, says, joint = {} }) => {
+      const faulty = testRecord({ ...record, id: 'test-2' });
+      const user = shown(documentWithTests([testRecord(), faulty], joint));
+      const [, row] = within(screen.getByRole('list')).getAllByRole('listitem');
+      if (row === undefined) throw new Error('there are two rows');
+      expect(row).toHaveTextContent(/Left out\./);
+      expect(row).toHaveTextContent(says);
+      expect(theTest(1)).toEqual(faulty);
+      await user.click(within(row).getByRole('button', { name: 'Edit test 2' }));
+      await user.type(within(row).getByLabelText('Note'), 'looked at it{Enter}');
+      expect(theTest(1)).toEqual({ ...faulty, note: 'looked at it' });
+    },
+  );
+  test('lets a material, a printer and a lever that cannot be be put right at the row', async () => {
+    await openDoor();
+    const user = shown(
+      documentWithTests([testRecord({ material: 'bakelite', printer: 'cellar', leverRatio: 0 })]),
+    );
+    await user.click(screen.getByRole('button', { name: 'Edit test 1' }));
+    const select = (label: string) => screen.getByRole('combobox', { name: label });
+    expect(select('Printed in')).toHaveDisplayValue('“bakelite”, not in the tables');
+    expect(select('Printer')).toHaveDisplayValue('“cellar”, not among your printers');
+    await user.selectOptions(select('Printed in'), 'PETG');
+    await user.selectOptions(select('Printer'), 'Attic printer');
+    await typed(user, 'Lever ratio', '1');
+    expect(screen.getByRole('listitem')).not.toHaveTextContent('Left out');
+    expect(theTest(0)).toMatchObject({ material: 'petg', printer: 'attic', leverRatio: 1 });
+  });
+  test('takes three equal pulls of three coupons for three, each with its number', async () => {
+    const user = shown(documentWithTests([]));
+    for (const number of [1, 2, 3]) {
+      await user.click(screen.getByRole('button', { name: `Enter test ${number}` }));
+      await typed(user, /^Reading/, '107');
+    }
+    expect(seen.tests.map(({ coupon }) => coupon)).toEqual([1, 2, 3]);
+    expect(screen.getByRole('list')).not.toHaveTextContent('Left out');
+    await typed(user, 'Number on the coupon', '2');
+    expect(screen.getByRole('list')).toHaveTextContent('It is the same as test 2 in everything');
+  });
+  test('counts the coupons on from the number that was typed', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    await typed(user, 'Number on the coupon', '12');
+    await user.click(screen.getByRole('button', { name: 'Enter test 2' }));
+    expect(theTest(1)).toMatchObject({ id: 'test-2', coupon: 13 });
+    expect(screen.getAllByRole('listitem')[0]).toHaveTextContent('test 1 coupon 12,');
   });
   test('takes a test out, and gives its number to nobody while a higher one is there', async () => {
     const user = shown();

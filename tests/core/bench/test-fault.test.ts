@@ -18,7 +18,17 @@ describe('faultOfTest', () => {
   });
   test.each<[string, Partial<TestRecord>, object]>([
     ['no reading', { value: 0 }, { code: 'no-reading' }],
+    ['a reading below zero', { value: -3.5 }, { code: 'reading-below-zero' }],
+    [
+      'a lever ratio of zero',
+      { leverRatio: 0 },
+      { code: 'no-such-lever', ratio: 0, least: 0.05, greatest: 100 },
+    ],
+    ['a lever ratio below zero', { leverRatio: -2.5 }, { code: 'no-such-lever', ratio: -2.5 }],
+    ['a lever ratio that no lever has', { leverRatio: 4500 }, { code: 'no-such-lever', ratio: 4500 }],
     ['an insert that has gone', { insert: 'gone' }, { code: 'not-in-drawer', insert: 'gone' }],
+    ['a material of no table', { material: 'bakelite' }, { code: 'unknown-material', material: 'bakelite' }],
+    ['a printer that has gone', { printer: 'cellar' }, { code: 'printer-gone', printer: 'cellar' }],
     ['a pull in N·m', { unit: 'N·m', value: 1.3 }, { code: 'unit-of-other-kind', wanted: 'force' }],
     [
       'a turn in kg',
@@ -68,11 +78,62 @@ describe('faultOfTest', () => {
     expect(faultOfTest(turned(2.41), [], stainless)).toBeUndefined();
     expect(faultOfTest(turned(2.43), [], stainless)?.code).toBe('above-screw');
   });
-  test('names a row that says the same again, and not one of another day, batch or a scale at its end', () => {
-    expect(faultOf({ id: 'test-2' }, [{}])).toEqual({ code: 'duplicate', of: 'test-1' });
-    expect(faultOf({ id: 'test-2', date: '2026-03-15' }, [{}])).toBeUndefined();
-    expect(faultOf({ id: 'test-2', batch: 'hot iron' }, [{}])).toBeUndefined();
+  test('takes the ends of what levers have', () => {
+    expect(faultOf({ leverRatio: 0.05 })).toBeUndefined();
+    expect(faultOf({ leverRatio: 100, value: 1.07 })).toBeUndefined();
+    expect(faultOf({ leverRatio: 0.0499 })?.code).toBe('no-such-lever');
+    expect(faultOf({ leverRatio: 100.1, value: 1.07 })?.code).toBe('no-such-lever');
+  });
+});
+
+describe('faultOfTest, of a row written twice', () => {
+  const written = {
+    coupon: 7,
+    wallLines: 4,
+    infill_percent: 30,
+    resolution: 0.1,
+    greatest: 200,
+    bore_mm: 4.1,
+    ironTemperature_degC: 240,
+    settingTime_s: 6,
+    batch: 'slow',
+    note: 'layer 3 loose',
+  } as const satisfies Partial<TestRecord>;
+  test('names it, and the first one only once', () => {
+    expect(faultOf({ ...written, id: 'test-2' }, [written])).toEqual({ code: 'duplicate', of: 'test-1' });
+    expect(faultOf(written)).toBeUndefined();
+  });
+  test('names one that held too: pasted twice it would prove twice as much', () => {
     const held = { value: 50, greatest: 50, result: 'held' } as const;
-    expect(faultOf({ id: 'test-2', ...held }, [held])).toBeUndefined();
+    expect(faultOf({ id: 'test-2', ...held }, [held])?.code).toBe('duplicate');
+    expect(faultOf({ id: 'test-2', ...held, coupon: 2 }, [{ ...held, coupon: 1 }])).toBeUndefined();
+  });
+  test.each<[string, Partial<TestRecord>]>([
+    ['number on the coupon', { coupon: 8 }],
+    ['day', { date: '2026-03-15' }],
+    ['axis', { axis: 'across-build' }],
+    ['wall lines', { wallLines: 5 }],
+    ['infill', { infill_percent: 40 }],
+    ['way of setting', { setting: 'hammered' }],
+    ['kind', { kind: 'proof-pull' }],
+    ['reading', { value: 107.1 }],
+    ['lever ratio', { leverRatio: 1.1 }],
+    ['resolution', { resolution: 0.5 }],
+    ['greatest reading', { greatest: 300 }],
+    ['result', { result: 'insert-out-clean' }],
+    ['bore', { bore_mm: 4.12 }],
+    ['iron', { ironTemperature_degC: 245 }],
+    ['time to set', { settingTime_s: 7 }],
+    ['batch', { batch: 'fast' }],
+    ['photo', { photo: 'test-2-1' }],
+    ['note', { note: 'layer 4 loose' }],
+    ['material', { material: 'abs' }],
+    ['printer', { printer: 'attic' }],
+  ])('takes two that differ in their %s for two', (_, changes) => {
+    expect(faultOf({ ...written, ...changes, id: 'test-2' }, [written])).toBeUndefined();
+  });
+  test('takes keys in any order for the same', () => {
+    const turned = Object.fromEntries(Object.entries(written).reverse());
+    expect(faultOf({ ...turned, id: 'test-2' }, [written])?.code).toBe('duplicate');
   });
 });

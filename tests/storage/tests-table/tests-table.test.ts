@@ -37,6 +37,7 @@ const imported = (text: string, materials: readonly string[] = ['petg', 'abs']) 
       ['m3 4.6 × 5.7', 'slim-long'],
     ]),
     materials: new Map(materials.map((id) => [id, id])),
+    printers: new Map([['the attic one', 'attic']]),
   });
 };
 
@@ -179,12 +180,35 @@ describe('importTests', () => {
     ]);
   });
   test.each([
-    ['reading\n1000000', 'value'],
-    ['reading\n-4', 'value'],
-    ['reading;lever\n37;900', 'leverRatio'],
+    ['reading\n10000000', 'value'],
+    ['reading;lever\n37;-2000000', 'leverRatio'],
+    ['coupon;reading\n0;37', 'coupon'],
     ['reading;bore\n37;0.01', 'bore_mm'],
   ])('refuses what a joint would not keep: %j', (text, column) => {
     expect(imported(text).refused).toMatchObject([{ line: 2, column, fault: { code: 'out-of-range' } }]);
+  });
+  test('keeps what a row of the log can say and put right: readings and levers that cannot be, unknown names', () => {
+    const { taken, refused } = imported(
+      'reading;lever;material;printer\n-4;0;bakelite;cellar\n37;-3;abs;The attic one',
+    );
+    expect(refused).toEqual([]);
+    expect(
+      taken.map(({ test: { value, leverRatio, material, printer } }) => [
+        value,
+        leverRatio,
+        material,
+        printer,
+      ]),
+    ).toEqual([
+      [-4, 0, 'bakelite', 'cellar'],
+      [37, -3, 'abs', 'attic'],
+    ]);
+  });
+  test('reads the number on the coupon under its usual names', () => {
+    for (const name of ['coupon', 'No.', 'Nr', '#', 'number']) {
+      expect(imported(`${name};reading\n12;37`).taken[0]?.test.coupon).toBe(12);
+    }
+    expect(imported('coupon;reading\n1,5;37').refused).toMatchObject([{ line: 2, column: 'coupon' }]);
   });
   test('cuts no words short: they would be others', () => {
     const long = 'x'.repeat(41);

@@ -21,7 +21,7 @@ export function importFrame(
   },
 ): ImportFrame {
   const { test } = withNextTest(document, { insert, date });
-  const { id: _id, value: _value, ...setUp } = test;
+  const { id: _id, coupon: _coupon, value: _value, ...setUp } = test;
   const labels = document.drawer.flatMap(({ id, label }) =>
     label === undefined ? [] : [[label, id] as const],
   );
@@ -35,6 +35,7 @@ export function importFrame(
     firstNumber: nextNumber(document.tests),
     words: { kinds: TEST_KIND_NAMES, results: TEST_RESULT_NAMES, settings: TEST_SETTING_NAMES },
     inserts: folded([...names, ...labels, ...ids]),
+    printers: folded(document.printers.flatMap(({ id, name }) => [[name, id] as const, [id, id] as const])),
     materials: folded(
       HOST_MATERIALS.flatMap(({ value, label }) => [[label, value] as const, [value, value] as const]),
     ),

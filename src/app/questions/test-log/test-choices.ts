@@ -6,6 +6,7 @@ import {
   TEST_SETTING_NAMES,
 } from '../../../wording/bench-tests.ts';
 import type { Choice } from '../../fields/field-props.ts';
+import { HOST_MATERIALS } from '../../joint/choices.ts';
 
 const FORCES: readonly TestRecord['unit'][] = ['kgf', 'N', 'lbf'];
 const TORQUES: readonly TestRecord['unit'][] = ['N·m', 'cN·m', 'in·lb', 'kgf·cm'];
@@ -32,14 +33,35 @@ export const unitsOf = (kind: TestRecord['kind']): readonly Choice<TestRecord['u
 
 /** A choice of what a document may name or leave out: none, or one of its printers. */
 export const NO_PRINTER = '';
-export const printersOf = ({ printers }: JointDocument): readonly Choice<string>[] => [
-  { value: NO_PRINTER, label: 'not named' },
-  ...printers.map(({ id, name }) => ({ value: id, label: name })),
-];
+export const printersOf = (
+  { printers }: JointDocument,
+  { printer = NO_PRINTER }: TestRecord,
+): readonly Choice<string>[] =>
+  withNamed(
+    [
+      { value: NO_PRINTER, label: 'not named' },
+      ...printers.map(({ id, name }) => ({ value: id, label: name })),
+    ],
+    printer,
+    'not among your printers',
+  );
 
 /** The inserts of the drawer, and the one that the test names even where it has gone. */
-export function insertsOf(named: readonly Choice<string>[], test: TestRecord): readonly Choice<string>[] {
-  return named.some(({ value }) => value === test.insert)
-    ? named
-    : [...named, { value: test.insert, label: `“${test.insert}”, not in the drawer` }];
-}
+export const insertsOf = (
+  drawer: readonly Choice<string>[],
+  { insert }: TestRecord,
+): readonly Choice<string>[] => withNamed(drawer, insert, 'not in the drawer');
+
+/** The materials of the tables, and the one that the test names even where they do not hold it. */
+export const materialsOf = ({ material }: TestRecord): readonly Choice<string>[] =>
+  withNamed(HOST_MATERIALS, material, 'not in the tables');
+
+/** Choices with what a test names among them, so that none is shown that it does not name. */
+const withNamed = (
+  choices: readonly Choice<string>[],
+  named: string,
+  missing: string,
+): readonly Choice<string>[] =>
+  choices.some(({ value }) => value === named)
+    ? choices
+    : [...choices, { value: named, label: `“${named}”, ${missing}` }];

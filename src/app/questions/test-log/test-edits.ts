@@ -1,13 +1,19 @@
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
+import { LIMITS } from '../../../storage/limits.ts';
 import { RESULTS_OF_KIND } from '../../../wording/bench-tests.ts';
 import type { Edit } from '../../state/edit.ts';
 
 const NUMBERED = /^test-(\d+)$/;
 
-/** The number that the next coupon gets: one above the highest. */
-export function nextNumber(tests: readonly TestRecord[]): number {
-  return Math.max(0, ...tests.map(({ id }) => Number(NUMBERED.exec(id)?.[1] ?? 0))) + 1;
-}
+const numberOf = ({ id }: TestRecord): number => Number(NUMBERED.exec(id)?.[1] ?? 0);
+const highest = (numbers: readonly number[]): number => numbers.reduce((most, one) => Math.max(most, one), 0);
+
+/** The number that the next test gets: one above the highest. */
+export const nextNumber = (tests: readonly TestRecord[]): number => highest(tests.map(numberOf)) + 1;
+
+/** The number that the next coupon bears, as they are counted on its sheet: one above the highest in the log. */
+export const nextCoupon = (tests: readonly TestRecord[]): number =>
+  Math.min(highest(tests.map((test) => test.coupon ?? numberOf(test))) + 1, LIMITS.couponNumber.greatest);
 
 /** Where the units of a kind of test begin: a hanging scale in kg, a torque driver in N·m. */
 const usualUnit = (kind: TestRecord['kind']): TestRecord['unit'] =>
@@ -43,12 +49,12 @@ export function withNextTest(
   const id = `test-${nextNumber(tests)}`;
   const last = tests.at(-1);
   const setUp = last ? blank(last) : firstTest(document, insert);
-  const test: TestRecord = { ...setUp, id, date };
+  const test: TestRecord = { ...setUp, id, coupon: nextCoupon(tests), date };
   return { id, test, edit: { path: 'tests', value: [...tests, test] } };
 }
 
 function blank(last: TestRecord): Omit<TestRecord, 'id' | 'date'> {
-  const { id: _id, date: _date, photo: _photo, bore_mm: _bore, ...kept } = last;
+  const { id: _id, coupon: _coupon, date: _date, photo: _photo, bore_mm: _bore, ...kept } = last;
   return { ...kept, value: 0, note: '' };
 }
 

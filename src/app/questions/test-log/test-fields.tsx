@@ -1,7 +1,7 @@
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
 import { UNIT_OF_TEST } from '../../../storage/resolve-tests.ts';
 import type { Choice } from '../../fields/field-props.ts';
-import { AXES, HOST_MATERIALS } from '../../joint/choices.ts';
+import { AXES } from '../../joint/choices.ts';
 import { DocumentChoice } from '../../joint/document-choice.tsx';
 import { DocumentQuantity } from '../../joint/document-quantity.tsx';
 import { DocumentText } from '../../joint/document-text.tsx';
@@ -11,6 +11,7 @@ import {
   insertsOf,
   isTorque,
   KINDS,
+  materialsOf,
   NO_PRINTER,
   printersOf,
   resultsOf,
@@ -63,6 +64,17 @@ export function TestFields({ index, test, document, inserts }: TestFieldsProps) 
           label="How it ended"
           choices={resultsOf(test.kind)}
         />
+        <DocumentQuantity
+          quantity={{
+            path: at('coupon'),
+            label: 'Number on the coupon',
+            limit: 'couponNumber',
+            unit: '-',
+            step: 1,
+          }}
+          place={PLACE}
+          optional
+        />
         <DocumentText path={at('note')} label="Note" greatest={400} keepsEmpty />
         <PhotoField path={at('photo')} photo={test.photo} testId={test.id} />
       </div>
@@ -96,11 +108,16 @@ export function TestFields({ index, test, document, inserts }: TestFieldsProps) 
             path={at('printer')}
             place={PLACE}
             label="Printer"
-            choices={printersOf(document)}
+            choices={printersOf(document, test)}
             read={(value) => (typeof value === 'string' ? value : NO_PRINTER)}
             write={(choice) => (choice === NO_PRINTER ? undefined : choice)}
           />
-          <DocumentChoice path={at('material')} place={PLACE} label="Printed in" choices={HOST_MATERIALS} />
+          <DocumentChoice
+            path={at('material')}
+            place={PLACE}
+            label="Printed in"
+            choices={materialsOf(test)}
+          />
           <DocumentChoice path={at('axis')} place={PLACE} label="Insert axis" choices={AXES} />
           <DocumentChoice path={at('setting')} place={PLACE} label="Insert" choices={TEST_SETTINGS_CHOICES} />
           <DocumentQuantity

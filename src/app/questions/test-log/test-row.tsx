@@ -24,6 +24,10 @@ interface TestRowProps {
 /** "test 7": how a coupon and its test are called. */
 export const nameOfTest = ({ id }: Pick<TestRecord, 'id'>): string => id.replace('-', ' ');
 
+/** The number on the coupon, where it is another than the test's. */
+const couponText = ({ id, coupon }: TestRecord): string =>
+  coupon === undefined || id === `test-${coupon}` ? '' : `coupon ${coupon}, `;
+
 const readingText = ({ value, unit }: TestRecord): string =>
   value === 0
     ? 'no reading yet'
@@ -44,7 +48,11 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
     <li className={styles.test} data-left-out={leftOut === undefined ? undefined : ''}>
       <div className={styles.head}>
         <span className={styles.name}>
-          {name} <span className={styles.quiet}>{insert}</span>
+          {name}{' '}
+          <span className={styles.quiet}>
+            {couponText(test)}
+            {insert}
+          </span>
         </span>
         <span className={styles.reading}>
           <b>{readingText(test)}</b> {TEST_KIND_NAMES[test.kind].toLowerCase()},{' '}
