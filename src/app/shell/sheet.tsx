@@ -1,4 +1,4 @@
-import { lazy, memo, Suspense, useCallback } from 'react';
+import { lazy, memo, type ReactNode, Suspense, useCallback } from 'react';
 import { Drawer } from '../joint/drawer/drawer.tsx';
 import { Given } from '../joint/given/given.tsx';
 import { JointPanel } from '../joint/joint-panel.tsx';
@@ -42,27 +42,48 @@ export function Sheet() {
       <main id="sheet" tabIndex={-1}>
         <JointPanel />
         <Given isDrawn={shown !== undefined} />
-        <Late>
+        <Part name="The ranking">
           <Ranking />
-        </Late>
+        </Part>
         <PanelBoundary name="The drawer">
           <Drawer />
         </PanelBoundary>
-        <Late>
-          <Questions />
-        </Late>
+        <Part name="The hole">
+          <TheHole />
+        </Part>
+        <Part name="My printer">
+          <ThePrinter />
+        </Part>
+        <Part name="A hole that is there">
+          <GivenHole />
+        </Part>
+        <Part name="The torque">
+          <TheTorque />
+        </Part>
+        <Part name="The life of the joint">
+          <TheLife />
+        </Part>
+        <Part name="The chances">
+          <TheChances />
+        </Part>
+        <Part name="The coupons">
+          <TheCoupons />
+        </Part>
+        <Part name="What to know">
+          <WhatToKnow />
+        </Part>
         <PanelBoundary name="The tests">
           <Suspense fallback={null}>
             <TestLog />
           </Suspense>
         </PanelBoundary>
-        <PanelBoundary name="What the tests say">
+        <Part name="What the tests say">
           <StaleFrame of="answers">
             <Suspense fallback={<section id="tests" aria-busy="true" />}>
               <WhatTestsSay />
             </Suspense>
           </StaleFrame>
-        </PanelBoundary>
+        </Part>
         {shown ? <CalculationLink shown={shown} /> : null}
       </main>
       <Footer />
@@ -70,6 +91,15 @@ export function Sheet() {
   );
 }
 
+function Part({ name, children }: { readonly name: string; readonly children: ReactNode }) {
+  return (
+    <PanelBoundary name={name}>
+      <Late>{children}</Late>
+    </PanelBoundary>
+  );
+}
+
+/** What stands in a part is drawn anew for the findings of that part alone. */
 const Ranking = memo(function Ranking() {
   const { edit } = useSheetActions();
   const { joint, drawer, recommendation, shown } = useFindings();
@@ -79,81 +109,101 @@ const Ranking = memo(function Ranking() {
   );
   if (!shown || recommendation.kind !== 'answered') return null;
   return (
-    <PanelBoundary name="The ranking">
-      <StaleFrame of="ranking">
-        <WhichInsert
-          joint={joint}
-          drawer={drawer}
-          recommendation={recommendation}
-          chosenInsertId={shown.insert.id}
-          onChoose={choose}
-        />
-      </StaleFrame>
-    </PanelBoundary>
+    <StaleFrame of="ranking">
+      <WhichInsert
+        joint={joint}
+        drawer={drawer}
+        recommendation={recommendation}
+        chosenInsertId={shown.insert.id}
+        onChoose={choose}
+      />
+    </StaleFrame>
   );
 });
 
-const GivenHole = () => (
-  <PanelBoundary name="A hole that is there">
-    <Suspense fallback={null}>
-      <ExistingHole finder={<HoleFinder />} />
-    </Suspense>
-  </PanelBoundary>
-);
+const TheHole = memo(function TheHole() {
+  const { joint, shown } = useFindings();
+  if (!shown) return null;
+  return (
+    <StaleFrame of="answers">
+      <WhatHole joint={joint} assessment={shown.assessment} />
+    </StaleFrame>
+  );
+});
 
-const ThePrinter = () => (
-  <PanelBoundary name="My printer">
+const ThePrinter = memo(function ThePrinter() {
+  const { shown } = useFindings();
+  if (!shown) return null;
+  return (
     <Suspense fallback={null}>
       <MyPrinter />
     </Suspense>
-  </PanelBoundary>
-);
+  );
+});
 
-const Questions = memo(function Questions() {
-  const { joint, shown, stop } = useFindings();
-  // No insert can be computed: a hole that was given may be why, and its fields must stay in reach.
-  if (!shown) return stop ? null : <GivenHole />;
-  const { assessment } = shown;
+/** Stands as well where no insert can be computed: the hole that was given may be why, and must stay in reach. */
+const GivenHole = memo(function GivenHole() {
+  const { stop } = useFindings();
+  if (stop) return null;
   return (
-    <>
-      <PanelBoundary name="The hole">
-        <StaleFrame of="answers">
-          <WhatHole joint={joint} assessment={assessment} />
-        </StaleFrame>
-      </PanelBoundary>
-      <ThePrinter />
-      <GivenHole />
-      <PanelBoundary name="The torque">
-        <StaleFrame of="answers">
-          <HowTight joint={joint} assessment={assessment} />
-        </StaleFrame>
-      </PanelBoundary>
-      <PanelBoundary name="The life of the joint">
-        <StaleFrame of="answers">
-          <Suspense fallback={<section id="hold" aria-busy="true" />}>
-            <WillItHold joint={joint} shown={shown} />
-          </Suspense>
-        </StaleFrame>
-      </PanelBoundary>
-      <PanelBoundary name="The chances">
-        <StaleFrame of="answers">
-          <Suspense fallback={null}>
-            <HowSure joint={joint} insert={shown.insert} assessment={assessment} />
-          </Suspense>
-        </StaleFrame>
-      </PanelBoundary>
-      <PanelBoundary name="The coupons">
-        <StaleFrame of="answers">
-          <Suspense fallback={null}>
-            <Coupons joint={joint} assessment={assessment} />
-          </Suspense>
-        </StaleFrame>
-      </PanelBoundary>
-      <PanelBoundary name="What to know">
-        <div className={styles.notices}>
-          <Notices notices={assessment.notices} />
-        </div>
-      </PanelBoundary>
-    </>
+    <Suspense fallback={null}>
+      <ExistingHole finder={<HoleFinder />} />
+    </Suspense>
+  );
+});
+
+const TheTorque = memo(function TheTorque() {
+  const { joint, shown } = useFindings();
+  if (!shown) return null;
+  return (
+    <StaleFrame of="answers">
+      <HowTight joint={joint} assessment={shown.assessment} />
+    </StaleFrame>
+  );
+});
+
+const TheLife = memo(function TheLife() {
+  const { joint, shown } = useFindings();
+  if (!shown) return null;
+  return (
+    <StaleFrame of="answers">
+      <Suspense fallback={<section id="hold" aria-busy="true" />}>
+        <WillItHold joint={joint} shown={shown} />
+      </Suspense>
+    </StaleFrame>
+  );
+});
+
+const TheChances = memo(function TheChances() {
+  const { joint, shown } = useFindings();
+  if (!shown) return null;
+  return (
+    <StaleFrame of="answers">
+      <Suspense fallback={null}>
+        <HowSure joint={joint} insert={shown.insert} assessment={shown.assessment} />
+      </Suspense>
+    </StaleFrame>
+  );
+});
+
+const TheCoupons = memo(function TheCoupons() {
+  const { joint, shown } = useFindings();
+  if (!shown) return null;
+  return (
+    <StaleFrame of="answers">
+      <Suspense fallback={null}>
+        <Coupons joint={joint} assessment={shown.assessment} />
+      </Suspense>
+    </StaleFrame>
+  );
+});
+
+const WhatToKnow = memo(function WhatToKnow() {
+  const { shown } = useFindings();
+  if (!shown) return null;
+  return (
+    <div className={styles.notices}>
+      <Notices notices={shown.assessment.notices} />
+    </div>
   );
 });

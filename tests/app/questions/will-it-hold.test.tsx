@@ -6,7 +6,7 @@ import { DerivationsProvider } from '../../../src/app/derivation/derivations-pro
 import { changesOf } from '../../../src/app/questions/will-it-hold/changes.ts';
 import { endRows } from '../../../src/app/questions/will-it-hold/end-rows.ts';
 import { StateStack } from '../../../src/app/questions/will-it-hold/state-stack.tsx';
-import { whenIdle } from '../../../src/app/questions/will-it-hold/when-idle.ts';
+import { whenIdle } from '../../../src/app/questions/when-idle.ts';
 import { WillItHold } from '../../../src/app/questions/will-it-hold/will-it-hold.tsx';
 import type { Shown } from '../../../src/app/state/findings.ts';
 import { holdOfShown, isHeld } from '../../../src/app/state/shown-hold.ts';

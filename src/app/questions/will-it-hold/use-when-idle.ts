@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { whenIdle } from './when-idle.ts';
+import { whenIdle } from '../when-idle.ts';
 
 /** What long work came to, and whether the inputs have moved on since. */
 export interface Worked<T> {
