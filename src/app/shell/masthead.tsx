@@ -1,4 +1,4 @@
-import { useSheet } from '../state/sheet-context.ts';
+import { useSheetActions, useSheetValue } from '../state/sheet-context.ts';
 import { THEMES } from '../theme/theme.ts';
 import { useTheme } from '../theme/use-theme.ts';
 import styles from './masthead.module.css';
@@ -21,15 +21,17 @@ export function Masthead() {
   );
 }
 
+/** With nothing left to go to they do nothing, but keep the focus: the keys may be on their way from one to the other. */
 function History() {
-  const { sheet, undo, redo } = useSheet();
-  const { past, future } = sheet.journal;
+  const { undo, redo } = useSheetActions();
+  const hasPast = useSheetValue(({ journal }) => journal.past.length > 0);
+  const hasFuture = useSheetValue(({ journal }) => journal.future.length > 0);
   return (
     <span className={styles.history}>
-      <button type="button" className="go" disabled={past.length === 0} onClick={undo}>
+      <button type="button" className="go" aria-disabled={!hasPast} onClick={hasPast ? undo : undefined}>
         Undo
       </button>
-      <button type="button" className="go" disabled={future.length === 0} onClick={redo}>
+      <button type="button" className="go" aria-disabled={!hasFuture} onClick={hasFuture ? redo : undefined}>
         Redo
       </button>
     </span>

@@ -1,15 +1,18 @@
 import { useEffect, useRef } from 'react';
-import { keepJoint } from '../state/keep-joint.ts';
-import { useSheet } from '../state/sheet-context.ts';
+import { KEPT_KEY, keepJoint } from '../state/keep-joint.ts';
+import { useSheetValue } from '../state/sheet-context.ts';
 import { useSay } from './say.ts';
 
 const storage = () => window.localStorage;
 /** Waits until a run of steps is over, ms. */
 const CALM = 300;
 
-/** Keeps each new state of the joint on this device; says so once when the browser does not take it. */
+/**
+ * Keeps each new state of the joint on this device; says so once when the browser does not take it, or when another
+ * window of the page keeps a joint in the same place.
+ */
 export function useAutosave(mayKeep: boolean): void {
-  const { document } = useSheet();
+  const document = useSheetValue(({ journal }) => journal.present);
   const say = useSay();
   const kept = useRef(document);
   const hasSaid = useRef(false);
@@ -30,4 +33,17 @@ export function useAutosave(mayKeep: boolean): void {
       window.removeEventListener('pagehide', keep);
     };
   }, [document, mayKeep, say]);
+  const hasSaidOther = useRef(false);
+  useEffect(() => {
+    // Heard only of what other windows keep.
+    const hear = ({ key, newValue }: StorageEvent) => {
+      if (key !== KEPT_KEY || newValue === null || hasSaidOther.current) return;
+      hasSaidOther.current = true;
+      say({
+        text: 'Another window of this page keeps a joint on this device as well, and only what was changed last is kept: save this joint as a file to have both.',
+      });
+    };
+    window.addEventListener('storage', hear);
+    return () => window.removeEventListener('storage', hear);
+  }, [say]);
 }

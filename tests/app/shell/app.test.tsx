@@ -1,9 +1,10 @@
 // @vitest-environment jsdom
-import { configure, render, screen, waitFor, within } from '@testing-library/react';
+import { act, configure, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent, { type UserEvent } from '@testing-library/user-event';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
 import { App } from '../../../src/app/shell/app.tsx';
+import { KEPT_KEY } from '../../../src/app/state/keep-joint.ts';
 import type { Kept } from '../../../src/app/state/kept-joint.ts';
 import type { JointDocument } from '../../../src/storage/document.ts';
 
@@ -77,6 +78,11 @@ describe('the page', () => {
     await user.click(screen.getByText('Undo'));
     expect(answerTo('Which insert?').textContent).toBe(before);
     expect(named('Pull on this joint')).toHaveValue('90');
+    // With nothing left to undo the press keeps the focus, and does nothing.
+    expect(screen.getByText('Undo')).toHaveFocus();
+    expect(screen.getByText('Undo')).toHaveAttribute('aria-disabled', 'true');
+    await user.keyboard('{Enter}');
+    expect(named('Pull on this joint')).toHaveValue('90');
   });
   test('answers for the insert whose reading was edited', async () => {
     const user = await renderApp({ kind: 'read', document: SENSOR_LID });
@@ -114,7 +120,7 @@ describe('a reading that cannot be', () => {
     await user.keyboard('{Escape}');
     expect(screen.queryByRole('alert')).not.toBeInTheDocument();
     expect(answers()).not.toHaveTextContent('Stale');
-    expect(screen.getByText('Undo')).toBeDisabled();
+    expect(screen.getByText('Undo')).toHaveAttribute('aria-disabled', 'true');
   });
 });
 
@@ -179,5 +185,15 @@ describe('an edited joint', () => {
     await put(user, 'Pull on this joint', '45');
     window.dispatchEvent(new Event('pagehide'));
     expect(localStorage.getItem('knurlwright joint')).toContain('"pull_N":45');
+  });
+  test('is said to share its place with one of another window, once', async () => {
+    const user = await renderApp();
+    const told = () =>
+      act(() => window.dispatchEvent(new StorageEvent('storage', { key: KEPT_KEY, newValue: '{}' })));
+    told();
+    expect(screen.getByText(/^Another window of this page keeps a joint/)).toBeInTheDocument();
+    await user.click(screen.getByText('Put this note away'));
+    told();
+    expect(screen.queryByText(/^Another window/)).not.toBeInTheDocument();
   });
 });
