@@ -19,8 +19,12 @@ export type TableReading =
       readonly facts: Readonly<Record<string, number>>;
     };
 
-/** A cell that a spreadsheet would take for a formula is written with an apostrophe before it, and read without. */
-const MARKED = /^'(?='*[=+\-@])/;
+/**
+ * What a spreadsheet would take for a formula is written with an apostrophe before it, and read without: at the start of
+ * a cell, and after a sign that a spreadsheet of another country parts cells by.
+ */
+const MARKED = /(^|[;,\t\r\n])(\s*)'(?='*[=+\-@])/g;
+const UNMARKED = /(^|[;,\t\r\n])(\s*)(?='*[=+\-@])/g;
 
 /** Line ends within a cell in quotes. */
 const LINE_END = /\r\n|\r|\n/g;
@@ -55,7 +59,7 @@ export function readTable(text: string): TableReading {
   const lines = data.map((cells) => {
     const begin = line;
     line += 1 + cells.reduce((count, cell) => count + (cell.match(LINE_END)?.length ?? 0), 0);
-    return { line: begin, cells: cells.map((cell) => cell.trim().replace(MARKED, '')) };
+    return { line: begin, cells: cells.map((cell) => cell.trim().replace(MARKED, '$1$2')) };
   });
   const filled = lines.filter(({ cells }) => cells.some((cell) => cell !== ''));
   const [first, ...rows] = filled;
@@ -67,12 +71,10 @@ export function readTable(text: string): TableReading {
   return { kind: 'read', table: { header: first.cells, rows } };
 }
 
-const NEEDS_APOSTROPHE = /^\s*'*[=+\-@]/;
 const NUMBER = /^-?\d+(?:\.\d+)?$/;
 
-/** Writes a table that `readTable` reads back; a cell that looks like a formula gets its apostrophe. */
+/** Writes a table that `readTable` reads back; whatever looks like a formula gets its apostrophe. */
 export function tableText(header: readonly string[], rows: readonly (readonly string[])[]): string {
-  const safe = (cell: string) =>
-    NEEDS_APOSTROPHE.test(cell) && !NUMBER.test(cell) ? `'${cell.trimStart()}` : cell;
+  const safe = (cell: string) => (NUMBER.test(cell) ? cell : cell.trim().replace(UNMARKED, "$1$2'"));
   return `${Papa.unparse([[...header], ...rows.map((row) => row.map(safe))], { newline: '\r\n' })}\r\n`;
 }

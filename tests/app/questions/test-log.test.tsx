@@ -103,6 +103,26 @@ describe('TestLog', () => {
       value: 41.5,
       result: 'boss-split',
     });
+    expect(field).toHaveValue('insert,reading,how it ended\nwide-four,lots,held\n');
+    expect(screen.getByText('Taken: one test.')).toBeInTheDocument();
+    await user.clear(field);
+    await user.paste('insert,reading,how it ended\nwide-four,52,held');
+    await user.click(screen.getByRole('button', { name: 'Take the test' }));
+    expect(seen.tests.map(({ id, value }) => [id, value])).toEqual([
+      ['test-1', 41.5],
+      ['test-2', 52],
+    ]);
+    expect(screen.queryByLabelText(/^A table of tests/)).not.toBeInTheDocument();
+  });
+  test('reports each of many bad lines, the first at once and the others when asked', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Read a table of tests' }));
+    await user.click(await screen.findByLabelText(/^A table of tests/));
+    await user.paste(`reading\n${'lots\n'.repeat(45)}`);
+    expect(screen.getByText(/^Line 21, reading/)).toBeInTheDocument();
+    expect(screen.queryByText(/^Line 46, reading/)).not.toBeInTheDocument();
+    await user.click(screen.getByText('and 25 more'));
+    expect(await screen.findByText(/^Line 46, reading/)).toBeInTheDocument();
   });
   test('lets a person say which column is which', async () => {
     const user = shown();

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../../src/data/catalogue.ts';
+import { LIMITS } from '../../../src/storage/limits.ts';
 import { proposedColumns } from '../../../src/storage/tests-table/columns.ts';
 import { testsTable } from '../../../src/storage/tests-table/export-tests.ts';
 import { importTests } from '../../../src/storage/tests-table/import-tests.ts';
@@ -228,6 +229,40 @@ describe('importTests', () => {
   });
 });
 
+describe('a long and untidy table', () => {
+  // As benches have them: decimal commas, three units, bad lines in between, formulas in the notes.
+  const lines = Array.from({ length: 2000 }, (_, index) => {
+    const at = index + 1;
+    const reading = ['41,5 kg', '407 N', '92.5 lbf', 'broken', ''][index % 5];
+    return `${at};${(index % 28) + 1}.3.2026;tall-five;${reading};${index % 7 === 0 ? '=1+1' : 'boss split'};"=SUM(A1:A9)"`;
+  });
+  const { taken, refused } = imported(`No.;Date;Insert;Reading;How it ended;Note\n${lines.join('\n')}`);
+  test('of 2,000 lines is told line by line', () => {
+    expect(taken.length + refused.length).toBe(2000);
+    expect(refused.slice(0, 4).map(({ line, column, fault }) => [line, column, fault.code])).toEqual([
+      [2, 'result', 'unknown-word'],
+      [5, 'value', 'no-number'],
+      [6, 'value', 'no-number'],
+      [9, 'result', 'unknown-word'],
+    ]);
+    expect(refused.at(-1)?.line).toBe(2001);
+  });
+  test('keeps numbers, units and words as they were written, and executes nothing', () => {
+    expect(
+      taken
+        .slice(0, 2)
+        .map(({ line, test: { coupon, value, unit, note } }) => [line, coupon, value, unit, note]),
+    ).toEqual([
+      [3, 2, 407, 'N', '=SUM(A1:A9)'],
+      [4, 3, 92.5, 'lbf', '=SUM(A1:A9)'],
+    ]);
+  });
+  test('is a document’s fill of good lines, with names of their own', () => {
+    const full = imported(`reading\n${'37\n'.repeat(LIMITS.tests.greatest)}`);
+    expect(new Set(full.taken.map(({ test: { id } }) => id)).size).toBe(LIMITS.tests.greatest);
+  });
+});
+
 describe('a table of tests', () => {
   const TESTS = [
     testRecord({
@@ -275,6 +310,27 @@ describe('a table of tests', () => {
     const cells = ["'=1+2", "''-x", '=1', "it's"];
     expect(tableOf(tableText(['a', 'b', 'c', 'd'], [cells])).rows[0]?.cells).toEqual(cells);
     expect(tableText(['a'], [[' \t=1']])).toBe("a\r\n'=1\r\n");
+  });
+  test('holds no formula in a spreadsheet that parts cells by semicolons or tabs either', () => {
+    const note = 'slow;=HYPERLINK("x")\t@sum\n+1 , -2';
+    const text = tableText(['note', 'batch'], [['fast', note]]);
+    for (const cell of text.split(/[;,\t\r\n]/)) expect(cell.trim()).not.toMatch(/^"?[=+\-@]/);
+    expect(tableOf(text).rows[0]?.cells).toEqual(['fast', note]);
+  });
+  test('brings back cells of separators, signs and apostrophes in any order (law)', () => {
+    const cell = fc
+      .string({
+        unit: fc.constantFrom(';', ',', '\t', '\n', ' ', "'", '=', '+', '-', '@', 'a', '1'),
+        maxLength: 12,
+      })
+      .map((one) => one.trim());
+    fc.assert(
+      fc.property(cell, cell, (one, two) => {
+        const cells = [`x${one}`, two];
+        expect(tableOf(tableText(['a', 'b'], [cells])).rows[0]?.cells).toEqual(cells);
+      }),
+      { numRuns: 500 },
+    );
   });
   test('holds no cell that a spreadsheet would take for a formula', () => {
     for (const row of testsTable(TESTS).split('\r\n')) {

@@ -1,23 +1,16 @@
 import { useId, useState } from 'react';
 import { LIMITS } from '../../../storage/limits.ts';
-import {
-  type ColumnKey,
-  type Columns,
-  FURTHER_COLUMNS,
-  proposedColumns,
-  USUAL_COLUMNS,
-} from '../../../storage/tests-table/columns.ts';
+import { type Columns, proposedColumns } from '../../../storage/tests-table/columns.ts';
 import { type Imported, importTests } from '../../../storage/tests-table/import-tests.ts';
-import { readTable, type Table } from '../../../storage/tests-table/table.ts';
+import { readTable, type Table, tableText } from '../../../storage/tests-table/table.ts';
 import { countWord } from '../../../wording/amount.ts';
-import { COLUMN_NAMES, sentenceOfCell, sentenceOfTable } from '../../../wording/tests-table.ts';
+import { sentenceOfTable } from '../../../wording/tests-table.ts';
 import type { Choice } from '../../fields/field-props.ts';
 import { useSheet } from '../../state/sheet-context.ts';
+import { ColumnChooser } from './column-chooser.tsx';
 import { importFrame } from './import-frame.ts';
+import { LineReport } from './line-report.tsx';
 import styles from './table-import.module.css';
-
-/** Lines that are not taken are named up to this many; the others are counted. */
-const MOST_NAMED = 20;
 
 interface TableImportProps {
   readonly insert: string;
@@ -34,8 +27,11 @@ export default function TableImport({ insert, date, inserts, onDone }: TableImpo
   const [fault, setFault] = useState<string | null>(null);
   const [table, setTable] = useState<Table | null>(null);
   const [columns, setColumns] = useState<Columns>({});
+  /** Tests that were taken from lines that have left the table. */
+  const [taken, setTaken] = useState(0);
   const show = (typed: string) => {
     setText(typed);
+    setTaken(0);
     const reading = readTable(typed);
     setFault(reading.kind === 'refused' && typed.trim() !== '' ? sentenceOfTable(reading) : null);
     setTable(reading.kind === 'read' ? reading.table : null);
@@ -46,9 +42,17 @@ export default function TableImport({ insert, date, inserts, onDone }: TableImpo
   };
   const found = table && importTests(table, importFrame(document, columns, { insert, date, inserts }));
   const room = LIMITS.tests.greatest - document.tests.length;
-  const take = ({ taken }: Imported) => {
+  const take = (from: Table, { taken, refused }: Imported) => {
     edit('tests', { path: 'tests', value: [...document.tests, ...taken.map(({ test }) => test)] });
-    onDone();
+    if (refused.length === 0) {
+      onDone();
+      return;
+    }
+    const left = tableText(from.header, rowsAt(from, refused));
+    const reading = readTable(left);
+    setText(left);
+    setTable(reading.kind === 'read' ? reading.table : null);
+    setTaken(taken.length);
   };
   return (
     <div className={styles.import}>
@@ -78,6 +82,12 @@ export default function TableImport({ insert, date, inserts, onDone }: TableImpo
       {table && found ? (
         <>
           <ColumnChooser header={table.header} columns={columns} onChoose={setColumns} />
+          {taken === 0 ? null : (
+            <p role="status">
+              <b>Taken: {taken === 1 ? 'one test' : `${countWord(taken)} tests`}.</b> What was not taken is
+              left here to be put right.
+            </p>
+          )}
           <LineReport found={found} />
           {found.taken.length > room ? (
             <p role="alert">
@@ -88,83 +98,21 @@ export default function TableImport({ insert, date, inserts, onDone }: TableImpo
         </>
       ) : null}
       <p className={styles.presses}>
-        {found && found.taken.length > 0 && found.taken.length <= room ? (
-          <button type="button" className="press" onClick={() => take(found)}>
+        {table && found && found.taken.length > 0 && found.taken.length <= room ? (
+          <button type="button" className="press" onClick={() => take(table, found)}>
             Take {found.taken.length === 1 ? 'the test' : `${countWord(found.taken.length)} tests`}
           </button>
         ) : null}
         <button type="button" className="press" onClick={onDone}>
-          Leave it
+          {taken === 0 ? 'Leave it' : 'Close'}
         </button>
       </p>
     </div>
   );
 }
 
-const NONE = '';
-
-function ColumnChooser({
-  header,
-  columns,
-  onChoose,
-}: {
-  readonly header: readonly string[];
-  readonly columns: Columns;
-  readonly onChoose: (columns: Columns) => void;
-}) {
-  const id = useId();
-  const choices = header.map((name, at) => ({ at, label: name === '' ? `column ${at + 1}` : name }));
-  const choose = (key: ColumnKey, text: string) => {
-    const { [key]: _before, ...others } = columns;
-    onChoose(text === NONE ? others : { ...others, [key]: Number(text) });
-  };
-  const chooser = (key: ColumnKey) => (
-    <div key={key}>
-      <label htmlFor={`${id}-${key}`}>{COLUMN_NAMES[key]}</label>
-      <select
-        id={`${id}-${key}`}
-        value={columns[key] ?? NONE}
-        onChange={(event) => choose(key, event.target.value)}
-      >
-        <option value={NONE}>no column</option>
-        {choices.map(({ at, label }) => (
-          <option key={at} value={at}>
-            {label}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
-  return (
-    <fieldset className={styles.columns}>
-      <legend>Which column is what; what none says comes from the set-up of the next test</legend>
-      {USUAL_COLUMNS.map(chooser)}
-      <details className={styles.further} open={FURTHER_COLUMNS.some((key) => columns[key] !== undefined)}>
-        <summary>Columns that fewer tables have</summary>
-        <div className={styles.columns}>{FURTHER_COLUMNS.map(chooser)}</div>
-      </details>
-    </fieldset>
-  );
-}
-
-function LineReport({ found: { taken, refused } }: { readonly found: Imported }) {
-  const [one, ...others] = refused;
-  return (
-    <div role="status">
-      <p>
-        {taken.length === 1 ? 'One line becomes a test' : `${taken.length} lines become tests`}
-        {one === undefined ? '.' : `; ${others.length === 0 ? 'one is' : `${refused.length} are`} not taken:`}
-      </p>
-      {one === undefined ? null : (
-        <ul>
-          {refused.slice(0, MOST_NAMED).map(({ line, column, fault }) => (
-            <li key={line}>
-              Line {line}, {COLUMN_NAMES[column]}: {sentenceOfCell(fault)}
-            </li>
-          ))}
-          {refused.length > MOST_NAMED ? <li>and {refused.length - MOST_NAMED} more</li> : null}
-        </ul>
-      )}
-    </div>
-  );
+/** The rows that begin at the lines of what was not taken. */
+function rowsAt({ rows }: Table, refused: Imported['refused']): readonly (readonly string[])[] {
+  const lines = new Set(refused.map(({ line }) => line));
+  return rows.filter(({ line }) => lines.has(line)).map(({ cells }) => cells);
 }
