@@ -1,7 +1,7 @@
 import type { Mesh } from './mesh.ts';
 import type { ModelObject, ModelPart, Placed } from './model-gatherer.ts';
 import { chained, isMirrored, readTransform, type Transform, UNMOVED } from './placement.ts';
-import { type InSteps, READING_LIMITS, type Refused, refused } from './reading.ts';
+import { READING_LIMITS, type Refused, refused } from './reading.ts';
 
 /** Components within components, no deeper. */
 const DEEPEST = 32;
@@ -57,37 +57,45 @@ function instancesOf(
   return { kind: 'placed', list };
 }
 
-/** Puts the corners of an instance into the mesh; the number of the first broken triangle, 0 for none. */
-function place(
-  { object, transform: m }: Instance,
-  mesh: Mesh,
-  at: { vertex: number; triangle: number },
-): number {
-  const vertices = object.vertices.all();
-  const corners = object.triangles.all();
-  const count = vertices.length / 3;
+/** Where in a mesh the next instance begins. */
+interface Start {
+  vertex: number;
+  triangle: number;
+}
+
+function placeVertices({ object, transform: m }: Instance, { positions }: Mesh, at: Start): void {
   const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0, i = 0, dx = 0, dy = 0, dz = 0] = m;
-  for (let v = 0; v < vertices.length; v += 3) {
-    const [x, y, z] = [vertices[v] ?? 0, vertices[v + 1] ?? 0, vertices[v + 2] ?? 0];
-    const to = 3 * at.vertex + v;
-    mesh.positions[to] = x * a + y * d + z * g + dx;
-    mesh.positions[to + 1] = x * b + y * e + z * h + dy;
-    mesh.positions[to + 2] = x * c + y * f + z * i + dz;
-  }
-  const [second, third] = isMirrored(m) ? [2, 1] : [1, 2];
-  for (let t = 0; t < corners.length; t += 3) {
-    for (let k = 0; k < 3; k += 1) {
-      const vertex = corners[t + k] ?? 0;
-      // Not-a-number fails the comparison as well.
-      if (!(vertex >= 0 && vertex < count) || !Number.isInteger(vertex)) return t / 3 + 1;
+  let to = 3 * at.vertex;
+  for (const block of object.vertices.blocks()) {
+    for (let v = 0; v < block.length; v += 3, to += 3) {
+      const x = block[v] ?? 0;
+      const y = block[v + 1] ?? 0;
+      const z = block[v + 2] ?? 0;
+      positions[to] = x * a + y * d + z * g + dx;
+      positions[to + 1] = x * b + y * e + z * h + dy;
+      positions[to + 2] = x * c + y * f + z * i + dz;
     }
-    const to = 3 * at.triangle + t;
-    mesh.triangles[to] = at.vertex + (corners[t] ?? 0);
-    mesh.triangles[to + 1] = at.vertex + (corners[t + second] ?? 0);
-    mesh.triangles[to + 2] = at.vertex + (corners[t + third] ?? 0);
   }
-  at.vertex += count;
-  at.triangle += corners.length / 3;
+}
+
+/** Puts in the triangles of an instance; the number of the first broken one in the mesh, 0 for none. */
+function placeTriangles({ object, transform }: Instance, { triangles }: Mesh, at: Start): number {
+  const count = object.vertices.length / 3;
+  const isVertex = (corner: number) => corner >= 0 && corner < count && Number.isInteger(corner);
+  const [second, third] = isMirrored(transform) ? [2, 1] : [1, 2];
+  let to = 3 * at.triangle;
+  for (const block of object.triangles.blocks()) {
+    for (let t = 0; t < block.length; t += 3, to += 3) {
+      // A missing corner is not-a-number, which is no vertex.
+      const a = block[t] ?? 0;
+      const b = block[t + second] ?? 0;
+      const c = block[t + third] ?? 0;
+      if (!isVertex(a) || !isVertex(b) || !isVertex(c)) return to / 3 + 1;
+      triangles[to] = at.vertex + a;
+      triangles[to + 1] = at.vertex + b;
+      triangles[to + 2] = at.vertex + c;
+    }
+  }
   return 0;
 }
 
@@ -98,7 +106,7 @@ export interface Assembled {
 }
 
 /** One mesh of everything that stands on the bed, in the unit of the file. */
-export function* assembling(parts: Parts, root: string): InSteps<Assembled | Refused> {
+export function* assembling(parts: Parts, root: string): Generator<number, Assembled | Refused, undefined> {
   const placed = instancesOf(parts, root);
   if (placed.kind === 'refused') return placed;
   const { list } = placed;
@@ -112,10 +120,13 @@ export function* assembling(parts: Parts, root: string): InSteps<Assembled | Ref
     positions: new Float64Array(vertices),
     triangles: new Uint32Array(sum(({ object }) => object.triangles.length)),
   };
-  const at = { vertex: 0, triangle: 0 };
+  const at: Start = { vertex: 0, triangle: 0 };
   for (const [number, instance] of list.entries()) {
-    const broken = place(instance, mesh, at);
-    if (broken > 0) return refused({ code: 'not-a-number', triangle: at.triangle + broken });
+    placeVertices(instance, mesh, at);
+    const triangle = placeTriangles(instance, mesh, at);
+    if (triangle > 0) return refused({ code: 'not-a-number', triangle });
+    at.vertex += instance.object.vertices.length / 3;
+    at.triangle += instance.object.triangles.length / 3;
     yield number / list.length;
   }
   return { kind: 'assembled', mesh, instances: list.length };

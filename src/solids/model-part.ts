@@ -1,25 +1,25 @@
 import { SaxesParser } from 'saxes';
 import { ModelGatherer, type ModelPart } from './model-gatherer.ts';
-import { NumberList } from './number-list.ts';
-import { type InSteps, type Refused, refused } from './reading.ts';
-import { type Scan, scanElements, TRIANGLE, VERTEX } from './scan-mesh.ts';
+import type { NumberList } from './number-list.ts';
+import { type Refused, refused } from './reading.ts';
+import { type ElementShape, scanElements, TRIANGLE, VERTEX } from './scan-mesh.ts';
 
-/** Bytes given to a reader at a time. */
-const PIECE = 65_536;
-/** Bytes of a list between two looks at the messages. */
-const MOST_AT_ONCE = 4_000_000;
+/** What is not all there yet may grow to this, bytes: no element and no start tag is longer. */
+const LONGEST_TAG = 1_000_000;
+/** A prefix, a colon and the name of a list are shorter. */
+const LONGEST_NAME = 32;
+const LIST_TAG = /^(?:[^\s<>/]*:)?(?:vertices|triangles)[\s>]/;
 
 const LESS = 0x3c;
 const GREATER = 0x3e;
 
-/** Where the next start tag with one of these local names ends; where there is none, the end. */
-function afterListTag(bytes: Uint8Array, from: number): number {
+/** How far the strict reader may go: to the end of the next start tag of a list, or to a tag that may become one. */
+function strictEnd(bytes: Uint8Array, from: number): number {
   for (let at = bytes.indexOf(LESS, from); at >= 0; at = bytes.indexOf(LESS, at + 1)) {
-    // A prefix, a colon and the name are short.
-    const head = String.fromCharCode(...bytes.subarray(at + 1, at + 33));
-    if (!/^(?:[^\s<>/]*:)?(?:vertices|triangles)[\s>]/.test(head)) continue;
-    const close = bytes.indexOf(GREATER, at);
-    if (close >= 0) return close + 1;
+    const head = String.fromCharCode(...bytes.subarray(at + 1, at + 1 + LONGEST_NAME));
+    const close = LIST_TAG.test(head) ? bytes.indexOf(GREATER, at) : undefined;
+    if (close !== undefined) return close < 0 ? at : close + 1;
+    if (head.length < LONGEST_NAME) return at;
   }
   return bytes.length;
 }
@@ -41,59 +41,110 @@ function strictParser(gatherer: ModelGatherer) {
   return parser;
 }
 
+/** Bytes that have come and are not read yet, at the front of a room that is used again and again. */
+class Unread {
+  private room = new Uint8Array(4 * 65_536);
+  private filled = 0;
+
+  get bytes(): Uint8Array {
+    return this.room.subarray(0, this.filled);
+  }
+
+  add(more: Uint8Array): void {
+    if (this.filled + more.length > this.room.length) {
+      const larger = new Uint8Array(2 * (this.filled + more.length));
+      larger.set(this.bytes);
+      this.room = larger;
+    }
+    this.room.set(more, this.filled);
+    this.filled += more.length;
+  }
+
+  drop(read: number): void {
+    this.room.copyWithin(0, read, this.filled);
+    this.filled -= read;
+  }
+}
+
 /**
- * Reads one model of a 3MF file in steps. A strict reader takes all but the inside of the lists of vertices and triangles,
- * which `scanElements` reads; it goes on at their end tags.
- *
- * @param name - of the part, for a refusal
+ * Reads one model of a 3MF file while it is unpacked. A strict reader takes all but the inside of the lists of vertices
+ * and triangles, which `scanElements` reads; it goes on at their end tags.
  */
-export function* modelReading(bytes: Uint8Array, name: string): InSteps<ModelPart | Refused> {
-  const gatherer = new ModelGatherer();
-  const parser = strictParser(gatherer);
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  const damaged = () => refused({ code: 'damaged-model', part: name, line: parser.line });
+export class ModelReader {
+  private readonly gatherer = new ModelGatherer();
+  private readonly parser = strictParser(this.gatherer);
+  private readonly decoder = new TextDecoder('utf-8', { fatal: true });
+  private readonly unread = new Unread();
+  private list: { readonly shape: ElementShape; readonly into: NumberList } | undefined;
+  private hadList = false;
+  private readonly name: string;
 
-  function* skeleton(from: number, to: number): Generator<number, boolean, undefined> {
-    for (let at = from; at < to; at += PIECE) {
-      try {
-        parser.write(decoder.decode(bytes.subarray(at, Math.min(to, at + PIECE)), { stream: true }));
-      } catch {
-        return false;
-      }
-      if (gatherer.fault) return false;
-      yield at / bytes.length;
-    }
-    return true;
+  /** @param name - of the part, for a refusal */
+  constructor(name: string) {
+    this.name = name;
   }
 
-  function* list(from: number, kind: 'vertices' | 'triangles'): InSteps<Scan> {
-    const shape = kind === 'vertices' ? VERTEX : TRIANGLE;
-    const into = gatherer.openObject?.[kind] ?? new NumberList();
-    let scan: Scan = { kind: 'paused', at: from };
-    while (scan.kind === 'paused') {
-      scan = scanElements(bytes, { from: scan.at, most: MOST_AT_ONCE, shape }, into);
-      yield scan.at / bytes.length;
-    }
-    return scan;
-  }
-
-  for (let at = 0; at < bytes.length; ) {
-    const next = afterListTag(bytes, at);
-    if (!(yield* skeleton(at, next))) return damaged();
-    at = next;
-    const { list: kind, missing } = gatherer;
+  /** Takes the next bytes; a refusal where they cannot be read. */
+  take(piece: Uint8Array): Refused | undefined {
+    this.unread.add(piece);
+    const { bytes } = this.unread;
+    const read = this.readFrom(bytes);
+    const { missing } = this.gatherer;
     if (missing !== undefined) return refused({ code: 'needs-extension', extension: missing });
-    if (kind === undefined) continue;
+    if (this.gatherer.fault || bytes.length - read > LONGEST_TAG) return this.damaged();
+    this.unread.drop(read);
+    return undefined;
+  }
+
+  /** The model, after the last bytes. */
+  end(): ModelPart | Refused {
+    const { gatherer, parser } = this;
+    this.readStrictly(this.unread.bytes);
+    try {
+      parser.close();
+    } catch {
+      gatherer.fault = true;
+    }
+    gatherer.end();
+    return gatherer.fault || this.list !== undefined ? this.damaged() : gatherer.part;
+  }
+
+  /** Reads as far as everything is there; how far. */
+  private readFrom(bytes: Uint8Array): number {
+    let at = 0;
+    while (!this.gatherer.fault) {
+      if (this.list !== undefined) {
+        const scan = scanElements(bytes, at, this.list.shape, this.list.into);
+        at = scan.at;
+        if (scan.kind === 'stopped') break;
+        this.list = undefined;
+      }
+      const end = strictEnd(bytes, at);
+      if (end === at) break;
+      this.readStrictly(bytes.subarray(at, end));
+      at = end;
+    }
+    return at;
+  }
+
+  private readStrictly(bytes: Uint8Array): void {
+    const { gatherer, parser, decoder } = this;
+    try {
+      parser.write(decoder.decode(bytes, { stream: true }));
+    } catch {
+      gatherer.fault = true;
+    }
+    const object = gatherer.openObject;
+    if (gatherer.list !== undefined && object !== undefined) {
+      this.list = { shape: gatherer.list === 'vertices' ? VERTEX : TRIANGLE, into: object[gatherer.list] };
+      this.hadList = true;
+    }
     gatherer.list = undefined;
-    const scan = yield* list(at, kind);
-    if (scan.kind === 'damaged') return damaged();
-    at = scan.at;
   }
-  try {
-    parser.close();
-  } catch {
-    return damaged();
+
+  private damaged(): Refused {
+    // The strict reader does not see the lines of a list.
+    const line = this.hadList ? {} : { line: this.parser.line };
+    return refused({ code: 'damaged-model', part: this.name, ...line });
   }
-  gatherer.end();
-  return gatherer.fault ? damaged() : gatherer.part;
 }

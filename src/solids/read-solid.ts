@@ -6,8 +6,8 @@ import { atOnce, type InSteps, type Reading } from './reading.ts';
 const isZip = ([first, second]: Uint8Array) => first === 0x50 && second === 0x4b;
 
 /** The reading of a file in steps; its result is that of `readSolid`. */
-export const solidReading = (bytes: Uint8Array): InSteps<Reading> =>
+export const solidReading = (bytes: Uint8Array<ArrayBuffer>): InSteps<Reading> =>
   isZip(bytes) ? threeMfReading(bytes) : stlReading(bytes);
 
 /** Reads an STL or a 3MF file, told apart by what is in it. */
-export const readSolid = (bytes: Uint8Array): Reading => atOnce(solidReading(bytes));
+export const readSolid = (bytes: Uint8Array<ArrayBuffer>): Promise<Reading> => atOnce(solidReading(bytes));

@@ -87,7 +87,7 @@ function solidOf({ corners, parts }: Corners, format: SolidFormat): Reading {
 }
 
 /** The reading of an STL file in steps; its result is that of `readStl`. */
-export function* stlReading(bytes: Uint8Array): InSteps<Reading> {
+export async function* stlReading(bytes: Uint8Array): AsyncGenerator<number, Reading, undefined> {
   const limit = READING_LIMITS.fileBytes;
   if (bytes.length === 0) return refused({ code: 'empty-file' });
   if (bytes.length > limit) return refused({ code: 'file-too-large', bytes: bytes.length, limit });
@@ -115,4 +115,4 @@ export function* stlReading(bytes: Uint8Array): InSteps<Reading> {
  * @param bytes - the whole file
  * @returns the part with its corners welded, or why not
  */
-export const readStl = (bytes: Uint8Array): Reading => atOnce(stlReading(bytes));
+export const readStl = (bytes: Uint8Array): Promise<Reading> => atOnce(stlReading(bytes));

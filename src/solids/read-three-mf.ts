@@ -1,12 +1,12 @@
 import { SaxesParser } from 'saxes';
 import { toCore } from '../core/units/convert.ts';
 import { assembling, partName } from './assemble.ts';
+import { type Inflating, inflatingHere } from './inflate.ts';
 import type { Mesh } from './mesh.ts';
 import type { ModelPart } from './model-gatherer.ts';
-import { modelReading } from './model-part.ts';
+import { ModelReader } from './model-part.ts';
 import {
   atOnce,
-  type InSteps,
   READING_LIMITS,
   type Reading,
   type ReadingNotice,
@@ -24,6 +24,8 @@ const MOST_RELATION_BYTES = 1_000_000;
 const MOST_PARTS = 1000;
 const INCHES_PER_FOOT = 12;
 
+type Steps<Result> = AsyncGenerator<number, Result, undefined>;
+
 /** Millimetres in a unit of the 3MF core specification. */
 const UNITS: ReadonlyMap<string, number> = new Map([
   ['micron', toCore(1, 'µm')],
@@ -34,12 +36,17 @@ const UNITS: ReadonlyMap<string, number> = new Map([
   ['meter', toCore(1, 'm')],
 ]);
 
+/** A 3MF file that is being read. */
+interface Source {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly zip: ZipDirectory;
+  readonly inflating: Inflating;
+}
+
 /** Names of the models that the file itself points to. */
-function* rootModels(bytes: Uint8Array, zip: ZipDirectory): InSteps<Refused | readonly string[]> {
+async function* rootModels({ bytes, zip, inflating }: Source): Steps<Refused | readonly string[]> {
   const entry = zip.get(ROOT_RELATIONS);
   if (entry === undefined) return refused({ code: 'no-model' });
-  const unpacked = yield* stretch(unpacking(bytes, entry, MOST_RELATION_BYTES), { from: 0, to: 0.02 });
-  if (unpacked.kind === 'refused') return unpacked;
   const names: string[] = [];
   let fault = false;
   const parser = new SaxesParser();
@@ -50,29 +57,45 @@ function* rootModels(bytes: Uint8Array, zip: ZipDirectory): InSteps<Refused | re
     if (/(?:^|:)Relationship$/.test(name) && attributes['Type'] === MODEL_RELATION)
       names.push(partName(attributes['Target'] ?? ''));
   });
+  const decoder = new TextDecoder();
+  const take = (piece: Uint8Array) => {
+    if (!fault) parser.write(decoder.decode(piece, { stream: true }));
+    return undefined;
+  };
   try {
-    parser.write(new TextDecoder().decode(unpacked.bytes)).close();
+    const refusal = yield* unpacking(bytes, { entry, limit: MOST_RELATION_BYTES, inflating, take });
+    if (refusal !== undefined) return refusal;
+    parser.close();
   } catch {
     fault = true;
   }
   return fault ? refused({ code: 'damaged-model', part: ROOT_RELATIONS }) : names;
 }
 
-function* partReading(bytes: Uint8Array, zip: ZipDirectory, name: string, left: number) {
+interface ReadPart {
+  readonly kind: 'part';
+  readonly part: ModelPart;
+  /** Bytes that it unpacked to. */
+  readonly unpacked: number;
+}
+
+async function* partReading(
+  { bytes, zip, inflating }: Source,
+  name: string,
+  limit: number,
+): Steps<Refused | ReadPart> {
   const entry = zip.get(name);
   if (entry === undefined) return refused({ code: 'no-model' });
-  const unpacked = yield* stretch(unpacking(bytes, entry, left), { from: 0, to: 0.4 });
-  if (unpacked.kind === 'refused') return unpacked;
-  const part = yield* stretch(modelReading(unpacked.bytes, name), { from: 0.4, to: 1 });
-  return part.kind === 'refused' ? part : { kind: 'part' as const, part, bytes: unpacked.bytes.length };
+  const reader = new ModelReader(name);
+  const take = (piece: Uint8Array) => reader.take(piece);
+  const refusal = yield* unpacking(bytes, { entry, limit, inflating, take });
+  if (refusal !== undefined) return refusal;
+  const part = reader.end();
+  return part.kind === 'refused' ? part : { kind: 'part', part, unpacked: entry.unpacked };
 }
 
 /** The root model and every other one that its objects stand in. */
-function* allParts(
-  bytes: Uint8Array,
-  zip: ZipDirectory,
-  root: string,
-): InSteps<Refused | Map<string, ModelPart>> {
+async function* allParts(source: Source, root: string): Steps<Refused | Map<string, ModelPart>> {
   const parts = new Map<string, ModelPart>();
   const wanted = [root];
   let left: number = READING_LIMITS.unpackedBytes;
@@ -80,12 +103,12 @@ function* allParts(
     if (parts.has(name)) continue;
     if (parts.size >= MOST_PARTS) return refused({ code: 'several-models', models: wanted.length });
     const done = parts.size / wanted.length;
-    const read = yield* stretch(partReading(bytes, zip, name, left), {
+    const read = yield* stretch(partReading(source, name, left), {
       from: done,
       to: done + 1 / wanted.length,
     });
     if (read.kind === 'refused') return read;
-    left -= read.bytes;
+    left -= read.unpacked;
     parts.set(name, read.part);
     const placed = [
       ...read.part.items,
@@ -127,19 +150,27 @@ function finished(mesh: Mesh, millimetres: number, instances: number): Reading {
   return { kind: 'read', solid: { mesh: shared(mesh, extent), format: 'three-mf', extent, notices } };
 }
 
-/** The reading of a 3MF file in steps; its result is that of `readThreeMf`. */
-export function* threeMfReading(bytes: Uint8Array): InSteps<Reading> {
+/**
+ * The reading of a 3MF file in steps; its result is that of `readThreeMf`.
+ *
+ * @param inflating - the way to unpack what is in it
+ */
+export async function* threeMfReading(
+  bytes: Uint8Array<ArrayBuffer>,
+  inflating: Inflating = inflatingHere(),
+): Steps<Reading> {
   const limit = READING_LIMITS.fileBytes;
   if (bytes.length === 0) return refused({ code: 'empty-file' });
   if (bytes.length > limit) return refused({ code: 'file-too-large', bytes: bytes.length, limit });
   const zip = zipDirectory(bytes);
   if (zip === undefined) return refused({ code: 'damaged-zip' });
-  const roots = yield* rootModels(bytes, zip);
+  const source = { bytes, zip, inflating };
+  const roots = yield* stretch(rootModels(source), { from: 0, to: 0.02 });
   if ('kind' in roots) return roots;
   const [root] = roots;
   if (root === undefined) return refused({ code: 'no-model' });
   if (roots.length > 1) return refused({ code: 'several-models', models: roots.length });
-  const parts = yield* stretch(allParts(bytes, zip, root), { from: 0.02, to: 0.85 });
+  const parts = yield* stretch(allParts(source, root), { from: 0.02, to: 0.85 });
   if ('kind' in parts) return parts;
   const unit = parts.get(root)?.unit ?? '';
   const millimetres = UNITS.get(unit);
@@ -153,6 +184,8 @@ export function* threeMfReading(bytes: Uint8Array): InSteps<Reading> {
  * Reads a 3MF file: everything that stands on its bed, in millimetres. Materials, textures and supports are passed over.
  *
  * @param bytes - the whole file
+ * @param inflating - the way to unpack what is in it
  * @returns the part, or why not
  */
-export const readThreeMf = (bytes: Uint8Array): Reading => atOnce(threeMfReading(bytes));
+export const readThreeMf = (bytes: Uint8Array<ArrayBuffer>, inflating?: Inflating): Promise<Reading> =>
+  atOnce(threeMfReading(bytes, inflating));

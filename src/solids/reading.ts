@@ -74,26 +74,28 @@ export interface Corners {
   readonly parts: number;
 }
 
-/** A reading in steps: yields the share done, 0 to 1, whenever whoever reads may want to stop. */
-export type InSteps<Result> = Generator<number, Result, undefined>;
+/** Something in steps: yields the share done, 0 to 1, whenever whoever waits may want to stop. */
+export type InSteps<Result> =
+  | Generator<number, Result, undefined>
+  | AsyncGenerator<number, Result, undefined>;
 
 export const refused = (refusal: ReadingRefusal): Refused => ({ kind: 'refused', refusal });
 
 /** Goes through all steps at once. */
-export function atOnce<Result>(steps: InSteps<Result>): Result {
+export async function atOnce<Result>(steps: InSteps<Result>): Promise<Result> {
   for (;;) {
-    const step = steps.next();
+    const step = await steps.next();
     if (step.done === true) return step.value;
   }
 }
 
 /** Steps as a stretch of a longer way, from one share done to another. */
-export function* stretch<Result>(
+export async function* stretch<Result>(
   steps: InSteps<Result>,
   { from, to }: { readonly from: number; readonly to: number },
-): InSteps<Result> {
+): AsyncGenerator<number, Result, undefined> {
   for (;;) {
-    const step = steps.next();
+    const step = await steps.next();
     if (step.done === true) return step.value;
     yield from + (to - from) * step.value;
   }

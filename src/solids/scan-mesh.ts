@@ -46,12 +46,10 @@ export const TRIANGLE: ElementShape = {
 
 /** Where a scan stands. */
 export type Scan =
-  /** Stopped to let others go on. */
-  | { readonly kind: 'paused'; readonly at: number }
   /** At the end tag of the list, which is for the reader of the whole document. */
   | { readonly kind: 'ended'; readonly at: number }
-  /** Something else than the elements of the list. */
-  | { readonly kind: 'damaged'; readonly at: number };
+  /** At something else than an element of the list, or at one that is not all there yet. */
+  | { readonly kind: 'stopped'; readonly at: number };
 
 const isSpace = (byte: number) => byte <= SPACE;
 
@@ -153,20 +151,14 @@ function readAttributes(bytes: Uint8Array, from: number, shape: ElementShape): n
  * Reads the elements of a list of vertices or triangles out of the bytes of an XML document, several times as fast as a
  * general reader: they are nearly all of the file.
  *
- * @param from - after the start tag of the list, or where the scan paused
- * @param most - bytes after which it pauses
+ * @param from - after the start tag of the list, or where the scan stopped
  * @param into - three numbers an element; NaN where an attribute is missing or no number
  */
-export function scanElements(
-  bytes: Uint8Array,
-  { from, most, shape }: { readonly from: number; readonly most: number; readonly shape: ElementShape },
-  into: NumberList,
-): Scan {
+export function scanElements(bytes: Uint8Array, from: number, shape: ElementShape, into: NumberList): Scan {
   let at = from;
   for (;;) {
     while (at < bytes.length && isSpace(bytes[at] ?? 0)) at += 1;
-    if (bytes[at] !== LESS) return { kind: 'damaged', at };
-    if (at - from > most) return { kind: 'paused', at };
+    if (bytes[at] !== LESS) return { kind: 'stopped', at };
     const quickly = readUsual(bytes, at, shape.usual);
     if (quickly >= 0) {
       into.add(found[0], found[1], found[2]);
@@ -176,23 +168,24 @@ export function scanElements(
     const next = bytes[at + 1];
     if (next === EXCLAMATION) {
       const beyond = afterComment(bytes, at);
-      if (beyond < 0) return { kind: 'damaged', at };
+      if (beyond < 0) return { kind: 'stopped', at };
       at = beyond;
       continue;
     }
     const start = next === SLASH ? at + 2 : at + 1;
     const end = nameEnd(bytes, start);
+    if (end === bytes.length) return { kind: 'stopped', at };
     const isElement = isNamed(bytes, start, end, shape.name);
     if (next === SLASH) {
       // The end tag of an element that was not closed at once; any other ends the list.
       if (!isElement) return { kind: 'ended', at };
       const close = bytes.indexOf(GREATER, end);
-      if (close < 0) return { kind: 'damaged', at };
+      if (close < 0) return { kind: 'stopped', at };
       at = close + 1;
       continue;
     }
     const beyond = isElement ? readAttributes(bytes, end, shape) : -1;
-    if (beyond < 0) return { kind: 'damaged', at };
+    if (beyond < 0) return { kind: 'stopped', at };
     into.add(found[0], found[1], found[2]);
     at = beyond;
   }

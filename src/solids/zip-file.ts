@@ -1,5 +1,5 @@
-import { Inflate } from 'fflate';
-import { type InSteps, type Refused, refused } from './reading.ts';
+import { type Inflating, PIECE } from './inflate.ts';
+import { type Refused, refused } from './reading.ts';
 
 // Records of the zip format, by their first four bytes.
 const END_OF_DIRECTORY = 0x06054b50;
@@ -19,8 +19,8 @@ const LARGE_EXTRA = 0x0001;
 const IS_ENCRYPTED = 0x0001;
 const STORED = 0;
 const DEFLATED = 8;
-/** Packed bytes given to the inflater at a time: they unpack to 66 MB at the very most. */
-const PIECE = 65_536;
+/** Unpacked bytes between two looks at the messages. */
+const MOST_AT_ONCE = 2_000_000;
 
 /** One file in a zip. */
 export interface ZipEntry {
@@ -97,44 +97,58 @@ export function zipDirectory(bytes: Uint8Array): ZipDirectory | undefined {
 }
 
 /** The packed bytes of an entry; undefined where they are not all there. */
-function packedBytes(bytes: Uint8Array, { start, packed }: ZipEntry): Uint8Array | undefined {
+function packedBytes(
+  bytes: Uint8Array<ArrayBuffer>,
+  { start, packed }: ZipEntry,
+): Uint8Array<ArrayBuffer> | undefined {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   if (start + LOCAL_LENGTH > view.byteLength || view.getUint32(start, true) !== LOCAL_ENTRY) return undefined;
   const data = start + LOCAL_LENGTH + view.getUint16(start + 26, true) + view.getUint16(start + 28, true);
   return data + packed <= bytes.length ? bytes.subarray(data, data + packed) : undefined;
 }
 
-export type Unpacked = { readonly kind: 'unpacked'; readonly bytes: Uint8Array } | Refused;
+/** Stored bytes in pieces, as if they had been unpacked. */
+function* inPieces(bytes: Uint8Array): Generator<Uint8Array, void, undefined> {
+  for (let at = 0; at < bytes.length; at += PIECE) yield bytes.subarray(at, at + PIECE);
+}
+
+export interface Unpacking {
+  readonly entry: ZipEntry;
+  /** Most bytes that it may unpack to. */
+  readonly limit: number;
+  readonly inflating: Inflating;
+  /** Takes what is unpacked, piece by piece; a refusal ends it. */
+  readonly take: (piece: Uint8Array) => Refused | undefined;
+}
 
 /**
  * Unpacks one file in steps. What would become larger than the limit is refused before it is unpacked; where the
  * directory lies about the size, as soon as it shows.
  */
-export function* unpacking(bytes: Uint8Array, entry: ZipEntry, limit: number): InSteps<Unpacked> {
+export async function* unpacking(
+  bytes: Uint8Array<ArrayBuffer>,
+  { entry, limit, inflating, take }: Unpacking,
+): AsyncGenerator<number, Refused | undefined, undefined> {
   if (entry.isEncrypted) return refused({ code: 'encrypted' });
   if (entry.method !== STORED && entry.method !== DEFLATED)
     return refused({ code: 'packed-otherwise', method: entry.method });
   if (entry.unpacked > limit) return refused({ code: 'unpacks-too-large', bytes: entry.unpacked, limit });
   const packed = packedBytes(bytes, entry);
   if (packed === undefined) return refused({ code: 'damaged-zip' });
-  if (entry.method === STORED)
-    return packed.length === entry.unpacked
-      ? { kind: 'unpacked', bytes: packed }
-      : refused({ code: 'damaged-zip' });
-  const out = new Uint8Array(entry.unpacked);
-  let filled = 0;
-  const inflate = new Inflate((piece) => {
-    if (filled + piece.length <= out.length) out.set(piece, filled);
-    filled += piece.length;
-  });
-  for (let at = 0; at < packed.length; at += PIECE) {
-    try {
-      inflate.push(packed.subarray(at, at + PIECE), at + PIECE >= packed.length);
-    } catch {
-      return refused({ code: 'damaged-zip' });
+  let unpacked = 0;
+  let report = 0;
+  try {
+    for await (const piece of entry.method === STORED ? inPieces(packed) : inflating(packed)) {
+      unpacked += piece.length;
+      if (unpacked > entry.unpacked) break;
+      const refusal = take(piece);
+      if (refusal !== undefined) return refusal;
+      if (unpacked < report) continue;
+      report = unpacked + MOST_AT_ONCE;
+      yield unpacked / entry.unpacked;
     }
-    if (filled > out.length) return refused({ code: 'damaged-zip' });
-    if (at % (16 * PIECE) === 0) yield at / packed.length;
+  } catch {
+    return refused({ code: 'damaged-zip' });
   }
-  return filled === out.length ? { kind: 'unpacked', bytes: out } : refused({ code: 'damaged-zip' });
+  return unpacked === entry.unpacked ? undefined : refused({ code: 'damaged-zip' });
 }

@@ -17,7 +17,7 @@ async function stepByStep<Result extends object>(
 ): Promise<Result | undefined> {
   let most = 0;
   for (;;) {
-    const step = steps.next();
+    const step = await steps.next();
     if (step.done === true) return step.value;
     // A part that turns out to need others makes the way longer: what was told is not taken back.
     most = Math.max(most, step.value);

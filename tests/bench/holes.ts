@@ -33,8 +33,8 @@ export function largeFiles(): readonly LargeFile[] {
 }
 
 /** Reads a file and finds its holes; how many. */
-export function holesIn({ bytes }: LargeFile): number {
-  const reading = readSolid(bytes);
+export async function holesIn({ bytes }: LargeFile): Promise<number> {
+  const reading = await readSolid(bytes);
   if (reading.kind === 'refused') throw new Error(`refused: ${reading.refusal.code}`);
   return findHoles(reading.solid.mesh).total;
 }

@@ -9,7 +9,8 @@ import { stlBinary, stlText } from '../support/solid-files.ts';
 
 const plate = drilledPlate([through(4.3, 24), blind(5.2, 6.1, 31)]);
 
-function solidOf(reading: Reading): Solid {
+async function solidIn(pending: Promise<Reading>): Promise<Solid> {
+  const reading = await pending;
   if (reading.kind === 'refused') throw new Error(JSON.stringify(reading.refusal));
   return reading.solid;
 }
@@ -27,44 +28,46 @@ const cornersOf = ({ positions, triangles }: Surface) =>
 const scaled = (by: number): Surface => ({ ...plate, positions: plate.positions.map((value) => by * value) });
 
 describe('readStl', () => {
-  test('gives the triangles of a binary file in their order, corners shared', () => {
-    const { mesh, format, extent, notices } = solidOf(readStl(stlBinary(plate)));
+  test('gives the triangles of a binary file in their order, corners shared', async () => {
+    const { mesh, format, extent, notices } = await solidIn(readStl(stlBinary(plate)));
     expect(cornersOf(mesh)).toEqual(cornersOf(plate).map((value) => Math.fround(value) + 0));
     expect(mesh.positions.length).toBe(plate.positions.length);
     expect({ format, extent, notices }).toEqual({ format: 'stl-binary', extent: 40, notices: [] });
   });
-  test('gives those of a text, to the last digit', () => {
-    const { mesh, format } = solidOf(text(stlText(plate, 'a plate')));
+  test('gives those of a text, to the last digit', async () => {
+    const { mesh, format } = await solidIn(text(stlText(plate, 'a plate')));
     expect(cornersOf(mesh)).toEqual(cornersOf(plate).map((value) => value + 0));
     expect(mesh.positions.length).toBe(plate.positions.length);
     expect(format).toBe('stl-text');
   });
-  test('reads a binary file whose header begins like a text', () => {
-    expect(solidOf(readStl(stlBinary(plate, 'solid plate'))).format).toBe('stl-binary');
+  test('reads a binary file whose header begins like a text', async () => {
+    expect((await solidIn(readStl(stlBinary(plate, 'solid plate')))).format).toBe('stl-binary');
   });
-  test('reads a text in capitals, with line ends of two signs, a mark in front and no names', () => {
+  test('reads a text in capitals, with line ends of two signs, a mark in front and no names', async () => {
     const other = `\u{feff}${stlText(plate, '').toUpperCase().replaceAll('\n', '\r\n')}`;
-    expect(solidOf(text(other)).mesh.triangles).toEqual(solidOf(text(stlText(plate))).mesh.triangles);
+    expect((await solidIn(text(other))).mesh.triangles).toEqual(
+      (await solidIn(text(stlText(plate)))).mesh.triangles,
+    );
   });
-  test('reads a file that lies within a larger buffer', () => {
+  test('reads a file that lies within a larger buffer', async () => {
     const file = stlBinary(plate);
     const room = new Uint8Array(file.length + 7);
     room.set(file, 3);
-    expect(readStl(room.subarray(3, 3 + file.length))).toEqual(readStl(file));
+    expect(await readStl(room.subarray(3, 3 + file.length))).toEqual(await readStl(file));
   });
-  test('takes several solids of one text together, and says so', () => {
-    const { mesh, notices } = solidOf(text(stlText(plate, 'one') + stlText(scaled(3), 'two')));
+  test('takes several solids of one text together, and says so', async () => {
+    const { mesh, notices } = await solidIn(text(stlText(plate, 'one') + stlText(scaled(3), 'two')));
     expect(mesh.triangles.length).toBe(2 * plate.triangles.length);
     expect(notices).toEqual([{ code: 'several-parts', parts: 2 }]);
   });
-  test('welds corners that differ by rounding and leaves out what collapses', () => {
+  test('welds corners that differ by rounding and leaves out what collapses', async () => {
     // Corners of a 40 mm part, 0.00001 mm apart; the last triangle is a sliver between them.
     const positions = [0, 0, 0, 40, 0, 0, 0, 30, 0, 40, 30, 0, 40.00001, 0, 0, 0, 30.00001, 0];
     const file = stlText({
       positions: Float64Array.from(positions),
       triangles: Uint32Array.of(0, 1, 2, 4, 3, 5, 1, 4, 2),
     });
-    const { mesh, notices } = solidOf(text(file));
+    const { mesh, notices } = await solidIn(text(file));
     expect(mesh.positions.length / 3).toBe(4);
     expect([...mesh.triangles]).toEqual([0, 1, 2, 1, 3, 2]);
     expect(notices).toEqual([{ code: 'left-out', triangles: 1 }]);
@@ -72,8 +75,8 @@ describe('readStl', () => {
   test.each([
     [0.04, 'very-small', 1.6],
     [60, 'very-large', 2400],
-  ])('notices a part of unlikely size, scaled by %f', (by, code, extent) => {
-    expect(solidOf(text(stlText(scaled(by)))).notices).toEqual([{ code, extent }]);
+  ])('notices a part of unlikely size, scaled by %f', async (by, code, extent) => {
+    expect((await solidIn(text(stlText(scaled(by))))).notices).toEqual([{ code, extent }]);
   });
 });
 
@@ -124,26 +127,31 @@ describe('readStl refuses', () => {
       strToU8(part.replace(/vertex \S+/, 'vertex 1o.5')),
       refusal('not-a-number', { triangle: 1 }),
     ],
-  ])('%s', (_what, bytes, expected) => {
-    expect(readStl(bytes)).toMatchObject(expected);
+  ])('%s', async (_what, bytes, expected) => {
+    expect(await readStl(bytes)).toMatchObject(expected);
   });
-  test('a file beyond the limit, whatever is in it', () => {
-    expect(readStl(new Uint8Array(100_000_001))).toEqual(
+  test('a file beyond the limit, whatever is in it', async () => {
+    expect(await readStl(new Uint8Array(100_000_001))).toEqual(
       refusal('file-too-large', { bytes: 100_000_001, limit: 100_000_000 }),
     );
   });
-  test('or reads whatever bytes there are, and never throws', () => {
+  test('or reads whatever bytes there are, and never throws', async () => {
     const anyDamage = fc.array(fc.tuple(fc.nat(file.length - 1), fc.nat(255)), { maxLength: 20 });
-    fc.assert(
-      fc.property(fc.constantFrom(file, strToU8(part)), anyDamage, fc.nat(4), (whole, damage, cut) => {
-        const bytes = whole.slice(0, whole.length - cut);
-        for (const [at, value] of damage) bytes[at] = value;
-        expect(isWhole(readStl(bytes))).toBe(true);
-      }),
+    await fc.assert(
+      fc.asyncProperty(
+        fc.constantFrom(file, strToU8(part)),
+        anyDamage,
+        fc.nat(4),
+        async (whole, damage, cut) => {
+          const bytes = whole.slice(0, whole.length - cut);
+          for (const [at, value] of damage) bytes[at] = value;
+          expect(isWhole(await readStl(bytes))).toBe(true);
+        },
+      ),
     );
-    fc.assert(
-      fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
-        expect(readStl(bytes).kind).toBe('refused');
+    await fc.assert(
+      fc.asyncProperty(fc.uint8Array({ maxLength: 400 }), async (bytes) => {
+        expect((await readStl(bytes)).kind).toBe('refused');
       }),
     );
   });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Surface } from '../../src/core/hole-finding/surface.ts';
+import { inflatingByBrowser, inflatingByProgram } from '../../src/solids/inflate.ts';
 import { readThreeMf } from '../../src/solids/read-three-mf.ts';
 import type { Reading, Solid } from '../../src/solids/reading.ts';
 import { blind, drilledPlate, through } from '../support/drilled-plate.ts';
@@ -11,12 +12,22 @@ const plate = drilledPlate([through(4.3, 12), blind(5.2, 6.1, 11)]);
 const object = (id: number, attributes = '') =>
   `<object id="${id}" ${attributes}>${meshText(plate)}</object>`;
 
-function solidOf(reading: Reading): Solid {
+type File = Uint8Array<ArrayBuffer>;
+
+/** What a file is read as: the same whichever way it is unpacked. */
+async function read(bytes: File): Promise<Reading> {
+  const byBrowser = await readThreeMf(bytes, inflatingByBrowser);
+  expect(await readThreeMf(bytes, inflatingByProgram)).toEqual(byBrowser);
+  return byBrowser;
+}
+
+async function solidOf(bytes: File): Promise<Solid> {
+  const reading = await read(bytes);
   if (reading.kind === 'refused') throw new Error(JSON.stringify(reading.refusal));
   return reading.solid;
 }
 const solidIn = (model: string, others: Readonly<Record<string, string>> = {}) =>
-  solidOf(readThreeMf(threeMf(model, others)));
+  solidOf(threeMf(model, others));
 /** A refusal with its code, or a part without a number that is none. */
 const isWhole = (reading: Reading) =>
   reading.kind === 'refused'
@@ -41,8 +52,8 @@ const firstPlace = ({ mesh }: Solid) => Array.from(mesh.positions.subarray(0, 3)
 const [x = 0, y = 0, z = 0] = plate.positions;
 
 describe('readThreeMf', () => {
-  test('gives vertices and triangles to the last digit', () => {
-    const { mesh, format, extent, notices } = solidIn(plainModel(plate));
+  test('gives vertices and triangles to the last digit', async () => {
+    const { mesh, format, extent, notices } = await solidIn(plainModel(plate));
     expect(mesh.positions).toEqual(plate.positions.map((value) => value + 0));
     expect(mesh.triangles).toEqual(plate.triangles);
     expect({ format, extent, notices }).toEqual({ format: 'three-mf', extent: 40, notices: [] });
@@ -54,33 +65,33 @@ describe('readThreeMf', () => {
     ['inch', 25.4],
     ['foot', 304.8],
     ['meter', 1000],
-  ])('takes the unit %s as %f mm (3MF core specification, by definition)', (unit, millimetres) => {
-    expectRelative(solidIn(plainModel(plate, unit)).extent, 40 * millimetres);
+  ])('takes the unit %s as %f mm (3MF core specification, by definition)', async (unit, millimetres) => {
+    expectRelative((await solidIn(plainModel(plate, unit))).extent, 40 * millimetres);
   });
-  test('takes millimetres where no unit is given', () => {
+  test('takes millimetres where no unit is given', async () => {
     const model = modelText({ attributes: '', resources: object(1), build: '<item objectid="1"/>' });
-    expect(solidIn(model).extent).toBe(40);
+    expect((await solidIn(model)).extent).toBe(40);
   });
-  test('puts an item where its transform says: a row vector times four rows', () => {
+  test('puts an item where its transform says: a row vector times four rows', async () => {
     const build = '<item objectid="1" transform="0 2 0 -1 0 0 0 0 1 7 8 9"/>';
-    expect(firstPlace(solidIn(modelText({ resources: object(1), build })))).toEqual([
+    expect(firstPlace(await solidIn(modelText({ resources: object(1), build })))).toEqual([
       -y + 7,
       2 * x + 8,
       z + 9,
     ]);
   });
-  test('puts a component into its object first, then the object on the bed', () => {
+  test('puts a component into its object first, then the object on the bed', async () => {
     const resources = `${object(1)}<object id="2"><components><component objectid="1" transform="3 0 0 0 1 0 0 0 1 0 0 5"/></components></object>`;
     const build = '<item objectid="2" transform="0 1 0 -1 0 0 0 0 1 100 0 0"/>';
-    expect(firstPlace(solidIn(modelText({ resources, build })))).toEqual([-y + 100, 3 * x, z + 5]);
+    expect(firstPlace(await solidIn(modelText({ resources, build })))).toEqual([-y + 100, 3 * x, z + 5]);
   });
-  test('turns the triangles of a mirrored item round', () => {
+  test('turns the triangles of a mirrored item round', async () => {
     const build = '<item objectid="1" transform="-1 0 0 0 1 0 0 0 1 0 0 0"/>';
-    const { mesh } = solidIn(modelText({ resources: object(1), build }));
+    const { mesh } = await solidIn(modelText({ resources: object(1), build }));
     expectRelative(sixfoldVolume(mesh), sixfoldVolume(plate));
   });
-  test('reads all that stands on the bed, and says how many; supports and what is not placed are left', () => {
-    const { mesh, notices } = solidIn(
+  test('reads all that stands on the bed, and says how many; supports and what is not placed are left', async () => {
+    const { mesh, notices } = await solidIn(
       modelText({
         resources: object(1) + object(2, 'type="support"') + object(3) + object(4),
         build: '<item objectid="1"/><item objectid="2"/><item objectid="4"/>',
@@ -89,7 +100,7 @@ describe('readThreeMf', () => {
     expect(mesh.triangles.length).toBe(2 * plate.triangles.length);
     expect(notices).toEqual([{ code: 'several-parts', parts: 2 }]);
   });
-  test('follows a component into another part of the file (production extension)', () => {
+  test('follows a component into another part of the file (production extension)', async () => {
     const production = 'http://schemas.microsoft.com/3dmanufacturing/production/2015/06';
     const model = modelText({
       attributes: `unit="centimeter" xmlns:q="${production}" requiredextensions="q"`,
@@ -98,9 +109,9 @@ describe('readThreeMf', () => {
       build: '<item objectid="5"/>',
     });
     const other = modelText({ resources: object(1), build: '' });
-    expect(solidIn(model, { '3D/Bodies/One.model': other }).extent).toBe(400);
+    expect((await solidIn(model, { '3D/Bodies/One.model': other })).extent).toBe(400);
   });
-  test('reads lists however they are written', () => {
+  test('reads lists however they are written', async () => {
     const list = meshText(plate)
       .replaceAll('<', '<c:')
       .replaceAll('<c:/', '</c:')
@@ -112,22 +123,22 @@ describe('readThreeMf', () => {
       .replace('<c:triangle ', '<c:triangle pid="1" p1="0" ');
     const core = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
     const model = `<!-- <vertices> --><c:model xmlns:c="${core}" xmlns:q="urn:q"><c:metadata name="a>b">&lt;triangles> <![CDATA[<vertices>]]></c:metadata><c:resources><c:object id="1">${list}</c:object></c:resources><c:build><c:item objectid="1"/></c:build></c:model>`;
-    const { mesh } = solidIn(model);
+    const { mesh } = await solidIn(model);
     expect(mesh.positions).toEqual(plate.positions.map((value) => value + 0));
     expect(mesh.triangles).toEqual(plate.triangles);
   });
-  test('welds triangles that have corners of their own', () => {
+  test('welds triangles that have corners of their own', async () => {
     const positions = Float64Array.from(
       [...plate.triangles].flatMap((v) => Array.from(plate.positions.subarray(3 * v, 3 * v + 3))),
     );
-    const { mesh } = solidIn(
+    const { mesh } = await solidIn(
       plainModel({ positions, triangles: Uint32Array.from(plate.triangles, (_, at) => at) }),
     );
     expect(mesh.positions.length).toBe(plate.positions.length);
   });
-  test('reads files that are stored, not packed', () => {
+  test('reads files that are stored, not packed', async () => {
     const names = { '_rels/.rels': RELATIONS('3D/a.model'), '3D/a.model': plainModel(plate) };
-    expect(solidOf(readThreeMf(zipOf(names, 0))).extent).toBe(40);
+    expect((await solidOf(zipOf(names, 0))).extent).toBe(40);
   });
 });
 
@@ -137,13 +148,14 @@ describe('readThreeMf refuses', () => {
     threeMf(modelText({ attributes, resources, build }));
   const view = (bytes: Uint8Array) => new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   /** The file with a 32-bit field of the directory's last entry overwritten. */
-  const directoryField = (offset: number, value: number) => {
-    const bytes = file.slice();
+  const directoryField = (offset: number, value: number, whole = file) => {
+    const bytes = whole.slice();
     let at = bytes.length - 1;
     while (view(bytes).getUint32(Math.max(0, Math.min(at, bytes.length - 4)), true) !== 0x02014b50) at -= 1;
     view(bytes).setUint32(at + offset, value, true);
     return bytes;
   };
+  const sizedAs = (unpacked: number, whole = file) => directoryField(24, unpacked, whole);
   const small: Surface = {
     positions: Float64Array.of(0, 0, 0, 9, 0, 0, 0, 8, 0),
     triangles: Uint32Array.of(0, 1, 2),
@@ -155,7 +167,7 @@ describe('readThreeMf refuses', () => {
       `<object id="${level + 2}"><components><component objectid="${level + 1}"/><component objectid="${level + 1}"/></components></object>`,
   ).join('');
 
-  test.each<[string, Uint8Array, object]>([
+  test.each<[string, File, object]>([
     ['an empty file', new Uint8Array(), refusal('empty-file')],
     ['a zip that was cut off', file.slice(0, -30), refusal('damaged-zip')],
     ['a zip without its beginning', file.slice(200), { kind: 'refused' }],
@@ -173,11 +185,16 @@ describe('readThreeMf refuses', () => {
     ],
     [
       'what would unpack to half a gigabyte',
-      directoryField(24, 500_000_000),
+      sizedAs(500_000_000),
       refusal('unpacks-too-large', { bytes: 500_000_000, limit: 400_000_000 }),
     ],
-    ['what unpacks to more than it says', directoryField(24, 1000), refusal('damaged-zip')],
-    ['what unpacks to less than it says', directoryField(24, 90_000), refusal('damaged-zip')],
+    ['what unpacks to more than it says', sizedAs(1000), refusal('damaged-zip')],
+    [
+      'a bomb: 8 MB of blanks where it says 1 kB',
+      sizedAs(1000, threeMf(' '.repeat(8_000_000))),
+      refusal('damaged-zip'),
+    ],
+    ['what unpacks to less than it says', sizedAs(90_000), refusal('damaged-zip')],
     ['an encrypted file', directoryField(8, 0x00080001), refusal('encrypted')],
     ['another way of packing', directoryField(8, 0x000e0000), refusal('packed-otherwise', { method: 14 })],
     [
@@ -237,19 +254,20 @@ describe('readThreeMf refuses', () => {
       itemOf(object(1), '<item objectid="1"/>', 'xmlns:b="urn:beams" requiredextensions="b"'),
       refusal('needs-extension', { extension: 'urn:beams' }),
     ],
-  ])('%s', (_what, bytes, expected) => {
-    expect(readThreeMf(bytes)).toMatchObject(expected);
+  ])('%s', async (_what, bytes, expected) => {
+    expect(await read(bytes)).toMatchObject(expected);
   });
-  test('or reads whatever bytes there are, and never throws', () => {
+  test('or reads whatever bytes there are, and never throws', async () => {
     const stored = zipOf({ '_rels/.rels': RELATIONS('3D/a.model'), '3D/a.model': plainModel(plate) }, 0);
     const anyDamage = fc.array(fc.tuple(fc.double({ min: 0, max: 0.9999, noNaN: true }), fc.nat(255)), {
       maxLength: 12,
     });
-    fc.assert(
-      fc.property(fc.constantFrom(file, stored), anyDamage, fc.nat(3), (whole, damage, cut) => {
+    await fc.assert(
+      fc.asyncProperty(fc.constantFrom(file, stored), anyDamage, fc.nat(3), async (whole, damage, cut) => {
         const bytes = whole.slice(0, whole.length - cut);
         for (const [share, value] of damage) bytes[Math.floor(share * bytes.length)] = value;
-        expect(isWhole(readThreeMf(bytes))).toBe(true);
+        for (const inflating of [inflatingByBrowser, inflatingByProgram])
+          expect(isWhole(await readThreeMf(bytes, inflating))).toBe(true);
       }),
       { numRuns: 300 },
     );

@@ -37,8 +37,8 @@ describe('stlBytes', () => {
       expect(view.getUint16(at + 48, true)).toBe(0);
     }
   });
-  test('is read back as the same closed block', () => {
-    const reading = readSolid(stlBytes(BLOCK, 'block'));
+  test('is read back as the same closed block', async () => {
+    const reading = await readSolid(stlBytes(BLOCK, 'block'));
     if (reading.kind !== 'read') throw new Error(reading.refusal.code);
     expect(reading.solid.format).toBe('stl-binary');
     const findings = meshFindings(reading.solid.mesh);

@@ -90,16 +90,21 @@ describe('threeMfBytes (structure after the 3MF core specification, from memory)
 });
 
 describe('a coupon in a 3MF file', () => {
-  test.each(Object.entries(couponSet()))('is read back closed, as large as it was: %s', (name, coupon) => {
-    const mesh = couponMesh(coupon);
-    const reading = readSolid(threeMfBytes([{ name, mesh }], { Title: name, Application: 'Knurlwright' }));
-    if (reading.kind !== 'read') throw new Error(reading.refusal.code);
-    const findings = meshFindings(reading.solid.mesh);
-    expect(reading.solid.notices).toEqual([]);
-    expect(findings).toMatchObject({ openEdges: 0, flatTriangles: 0 });
-    expectRelative(findings.volume, meshFindings(mesh).volume, 1e-7);
-    boxOf(mesh).greatest.forEach((size, axis) => {
-      expectRelative(findings.box.greatest[axis] ?? 0, size, 1e-7);
-    });
-  });
+  test.each(Object.entries(couponSet()))(
+    'is read back closed, as large as it was: %s',
+    async (name, coupon) => {
+      const mesh = couponMesh(coupon);
+      const reading = await readSolid(
+        threeMfBytes([{ name, mesh }], { Title: name, Application: 'Knurlwright' }),
+      );
+      if (reading.kind !== 'read') throw new Error(reading.refusal.code);
+      const findings = meshFindings(reading.solid.mesh);
+      expect(reading.solid.notices).toEqual([]);
+      expect(findings).toMatchObject({ openEdges: 0, flatTriangles: 0 });
+      expectRelative(findings.volume, meshFindings(mesh).volume, 1e-7);
+      boxOf(mesh).greatest.forEach((size, axis) => {
+        expectRelative(findings.box.greatest[axis] ?? 0, size, 1e-7);
+      });
+    },
+  );
 });

@@ -121,7 +121,7 @@ describe('couponFile', () => {
   test.each(['stl', '3mf'] as const)('of a gauge as %s holds its bores as drawn', async (format) => {
     const coupon = gauge();
     const file = couponFile(meshOf(coupon), format, { name: 'Hole gauge', title: 'Hole gauge, lid' });
-    const reading = readSolid(new Uint8Array(await file.arrayBuffer()));
+    const reading = await readSolid(new Uint8Array(await file.arrayBuffer()));
     if (reading.kind === 'refused') throw new Error(reading.refusal.code);
     const { holes } = findHoles(reading.solid.mesh);
     const found = holes.map(({ acrossFlats }) => acrossFlats).sort((one, other) => one - other);

@@ -8,9 +8,9 @@ import { readStl } from '../../../src/solids/read-stl.ts';
 /** Numbers of a binary STL have 24 bits: a part of 70 mm is rounded to some millionths of a millimetre. */
 const ROUNDING = 1e-5;
 
-function holesOfFile(name: string): readonly FoundHole[] {
+async function holesOfFile(name: string): Promise<readonly FoundHole[]> {
   const path = join(import.meta.dirname, '..', '..', 'fixtures', 'gmsh', name);
-  const reading = readStl(new Uint8Array(readFileSync(path)));
+  const reading = await readStl(new Uint8Array(readFileSync(path)));
   if (reading.kind === 'refused') throw new Error(reading.refusal.code);
   const { holes, total } = findHoles(reading.solid.mesh);
   expect(holes).toHaveLength(total);
@@ -32,8 +32,11 @@ function expectHole(
   expectWithin(hole?.mouth.z, mouth[2]);
 }
 
+const block = await holesOfFile('cross-bored-block.stl');
+const plate = await holesOfFile('stepped-plate.stl');
+
 describe('findHoles in a block meshed by gmsh, with the dimensions of its script', () => {
-  const [across, vertical, oblique, ...others] = holesOfFile('cross-bored-block.stl');
+  const [across, vertical, oblique, ...others] = block;
   test('finds the three bores and not the boss', () => {
     expect(others).toEqual([]);
     expectHole(across, { diameter: 3.3, depth: 24, mouth: [20, 24, 8] });
@@ -56,8 +59,7 @@ describe('findHoles in a block meshed by gmsh, with the dimensions of its script
 });
 
 describe('findHoles in a stepped plate meshed by gmsh, with the dimensions of its script', () => {
-  const [oneThin, otherThin, countersunk, bore, pierced, counterbore, ...others] =
-    holesOfFile('stepped-plate.stl');
+  const [oneThin, otherThin, countersunk, bore, pierced, counterbore, ...others] = plate;
   test('leaves out the taper, the slot and the countersink', () => {
     expect(others).toEqual([]);
     expectHole(countersunk, { diameter: 4, depth: 9, mouth: [24, 10, 9] });
