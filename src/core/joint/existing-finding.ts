@@ -78,8 +78,10 @@ export const verdictIn = (joint: Joint, insert: InsertDimensions, hole: Bore): H
  * @source own-model see holeVerdict
  */
 export function hopelessHole(joint: Joint, insert: InsertDimensions, hole: Bore): HopelessHole | undefined {
-  const { pilot, knurl, bore, depthNeeded: needed, depth = needed } = sizesIn(joint, insert, hole);
-  switch (verdictIn(joint, insert, hole)) {
+  if (!joint.holes.existing) return undefined;
+  const sizes = sizesIn(joint, insert, hole);
+  const { pilot, knurl, bore, depthNeeded: needed, depth = needed } = sizes;
+  switch (holeVerdict(sizes)) {
     case 'no-bite':
       return { code: 'hole-without-bite', bore, knurl };
     case 'too-small':
