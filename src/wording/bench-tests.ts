@@ -1,10 +1,17 @@
 import type { TestFault } from '../core/bench/test-fault.ts';
-import type { TEST_KINDS, TEST_RESULTS, TEST_SETTINGS } from '../storage/workshop-schema.ts';
-import { decimalText, lengthText } from './amount.ts';
+import type {
+  FORCE_UNITS,
+  TEST_KINDS,
+  TEST_RESULTS,
+  TEST_SETTINGS,
+  TORQUE_UNITS,
+} from '../storage/workshop-schema.ts';
+import { decimalText, lengthText, NO_BREAK_SPACE } from './amount.ts';
 
 type Kind = (typeof TEST_KINDS)[number];
 type Result = (typeof TEST_RESULTS)[number];
 type Setting = (typeof TEST_SETTINGS)[number];
+type Unit = (typeof FORCE_UNITS | typeof TORQUE_UNITS)[number];
 
 /** What was done to a coupon. */
 export const TEST_KIND_NAMES = {
@@ -33,6 +40,15 @@ export const TEST_SETTING_NAMES = {
   'screwed-in': 'screwed in',
   nut: 'a nut instead',
 } as const satisfies Record<Setting, string>;
+
+/** A unit as it stands on the instrument: a hanging scale says kg. */
+export const testUnitText = (unit: Unit): string => (unit === 'kgf' ? 'kg' : unit);
+
+/** A reading with no more digits than were written; one that was converted has two. */
+export function readingText({ value, unit }: { readonly value: number; readonly unit: Unit }): string {
+  const decimals = [0, 1].find((digits) => Number(value.toFixed(digits)) === value) ?? 2;
+  return `${decimalText(value, decimals)}${NO_BREAK_SPACE}${testUnitText(unit)}`;
+}
 
 /** How a test of a kind can end; the first is the usual one. */
 export const RESULTS_OF_KIND: Readonly<Record<Kind, readonly Result[]>> = {

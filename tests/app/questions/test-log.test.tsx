@@ -57,7 +57,7 @@ describe('TestLog', () => {
     expect(screen.getByLabelText(/^Reading/)).toHaveFocus();
     await typed(user, /^Reading/, '41,5');
     expect(theTest(0).value).toBe(41.5);
-    expect(screen.getByText('41.50 kgf')).toBeInTheDocument();
+    expect(screen.getByText('41.5 kg')).toBeInTheDocument();
   });
   test('begins the next with the set-up of the last, without its reading and note', async () => {
     const user = shown();

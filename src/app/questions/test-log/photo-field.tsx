@@ -56,14 +56,22 @@ export function PhotoField({ path, photo, testId }: PhotoFieldProps) {
   };
   return (
     <div className={styles.photo}>
-      <label htmlFor={id}>Photo</label>
-      <span>
-        <input
-          id={id}
-          type="file"
-          accept="image/*"
-          onChange={(event) => void take(event.target.files?.[0])}
-        />
+      <span>Photo of the coupon</span>
+      <span className={styles.presses}>
+        <label className={`press ${styles.take}`} htmlFor={id}>
+          {photo === undefined ? 'Take or choose one' : 'Take or choose another'}
+          <input
+            id={id}
+            type="file"
+            accept="image/*"
+            aria-label="Photo of the coupon"
+            onChange={(event) => {
+              void take(event.target.files?.[0]);
+              // The same file can be chosen again.
+              event.target.value = '';
+            }}
+          />
+        </label>
         {photo === undefined ? null : (
           <button type="button" className="press" onClick={remove}>
             Take the photo away

@@ -4,6 +4,7 @@ import {
   TEST_KIND_NAMES,
   TEST_RESULT_NAMES,
   TEST_SETTING_NAMES,
+  testUnitText,
 } from '../../../wording/bench-tests.ts';
 import type { Choice } from '../../fields/field-props.ts';
 import { HOST_MATERIALS } from '../../joint/choices.ts';
@@ -29,7 +30,10 @@ export const resultsOf = (kind: TestRecord['kind']): readonly Choice<TestRecord[
   worded(RESULTS_OF_KIND[kind], TEST_RESULT_NAMES);
 
 export const unitsOf = (kind: TestRecord['kind']): readonly Choice<TestRecord['unit']>[] =>
-  (kind === 'pull-out' || kind === 'proof-pull' ? FORCES : TORQUES).map((value) => ({ value, label: value }));
+  (kind === 'pull-out' || kind === 'proof-pull' ? FORCES : TORQUES).map((value) => ({
+    value,
+    label: testUnitText(value),
+  }));
 
 /** A choice of what a document may name or leave out: none, or one of its printers. */
 export const NO_PRINTER = '';

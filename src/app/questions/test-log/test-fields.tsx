@@ -1,5 +1,6 @@
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
 import { UNIT_OF_TEST } from '../../../storage/resolve-tests.ts';
+import { testUnitText } from '../../../wording/bench-tests.ts';
 import type { Choice } from '../../fields/field-props.ts';
 import { AXES } from '../../joint/choices.ts';
 import { DocumentChoice } from '../../joint/document-choice.tsx';
@@ -35,6 +36,7 @@ interface TestFieldsProps {
 export function TestFields({ index, test, document, inserts }: TestFieldsProps) {
   const at = (key: string) => `tests.${index}.${key}`;
   const unit = UNIT_OF_TEST[test.unit];
+  const unitShown = testUnitText(test.unit);
   const reading = { limit: 'testValue', unit, step: isTorque(test) ? 0.01 : 0.1 } as const;
   return (
     <>
@@ -53,11 +55,14 @@ export function TestFields({ index, test, document, inserts }: TestFieldsProps) 
           choices={KINDS}
           along={(kind) => alongKind(test, index, kind)}
         />
-        <DocumentQuantity
-          quantity={{ ...reading, path: at('value'), label: 'Reading', noun: 'A reading' }}
-          place={PLACE}
-          width={8}
-        />
+        <div className={styles.readingField}>
+          <DocumentQuantity
+            quantity={{ ...reading, path: at('value'), label: 'Reading', noun: 'A reading' }}
+            place={PLACE}
+            unitShown={unitShown}
+            width={8}
+          />
+        </div>
         <DocumentChoice
           path={at('result')}
           place={PLACE}
@@ -97,11 +102,13 @@ export function TestFields({ index, test, document, inserts }: TestFieldsProps) 
           <DocumentQuantity
             quantity={{ ...reading, path: at('resolution'), label: 'Resolution of the instrument' }}
             place={PLACE}
+            unitShown={unitShown}
             optional
           />
           <DocumentQuantity
             quantity={{ ...reading, path: at('greatest'), label: 'Its greatest reading' }}
             place={PLACE}
+            unitShown={unitShown}
             optional
           />
           <DocumentChoice
@@ -119,7 +126,12 @@ export function TestFields({ index, test, document, inserts }: TestFieldsProps) 
             choices={materialsOf(test)}
           />
           <DocumentChoice path={at('axis')} place={PLACE} label="Insert axis" choices={AXES} />
-          <DocumentChoice path={at('setting')} place={PLACE} label="Insert" choices={TEST_SETTINGS_CHOICES} />
+          <DocumentChoice
+            path={at('setting')}
+            place={PLACE}
+            label="How it was set"
+            choices={TEST_SETTINGS_CHOICES}
+          />
           <DocumentQuantity
             quantity={{ path: at('wallLines'), label: 'Wall lines', limit: 'wallLines', unit: '-', step: 1 }}
             place={PLACE}

@@ -1,8 +1,12 @@
 import { useEffect, useRef } from 'react';
 import type { TestFinding } from '../../../core/bench/evidence.ts';
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
-import { decimalText, NO_BREAK_SPACE } from '../../../wording/amount.ts';
-import { sentenceOfTestFault, TEST_KIND_NAMES, TEST_RESULT_NAMES } from '../../../wording/bench-tests.ts';
+import {
+  readingText,
+  sentenceOfTestFault,
+  TEST_KIND_NAMES,
+  TEST_RESULT_NAMES,
+} from '../../../wording/bench-tests.ts';
 import { wordsOfFinding } from '../../../wording/test-findings.ts';
 import type { Choice } from '../../fields/field-props.ts';
 import { useSheetActions } from '../../state/sheet-context.ts';
@@ -28,11 +32,6 @@ export const nameOfTest = ({ id }: Pick<TestRecord, 'id'>): string => id.replace
 const couponText = ({ id, coupon }: TestRecord): string =>
   coupon === undefined || id === `test-${coupon}` ? '' : `coupon ${coupon}, `;
 
-const readingText = ({ value, unit }: TestRecord): string =>
-  value === 0
-    ? 'no reading yet'
-    : `${decimalText(value, Number.isInteger(value) ? 0 : 2)}${NO_BREAK_SPACE}${unit}`;
-
 /** One test: what was found, and the fields to put it right. */
 export function TestRow({ index, test, document, inserts, isOpen, onOpen, finding }: TestRowProps) {
   const { edit } = useSheetActions();
@@ -45,7 +44,7 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
   const said = finding && wordsOfFinding(finding);
   const insert = inserts.find(({ value }) => value === test.insert)?.label ?? `“${test.insert}”`;
   return (
-    <li className={styles.test} data-left-out={leftOut === undefined ? undefined : ''}>
+    <li className={styles.test} data-left-out={leftOut === undefined || test.value === 0 ? undefined : ''}>
       <div className={styles.head}>
         <span className={styles.name}>
           {name}{' '}
@@ -55,8 +54,8 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
           </span>
         </span>
         <span className={styles.reading}>
-          <b>{readingText(test)}</b> {TEST_KIND_NAMES[test.kind].toLowerCase()},{' '}
-          {TEST_RESULT_NAMES[test.result]}
+          <b>{test.value === 0 ? 'no reading yet' : readingText(test)}</b>{' '}
+          {TEST_KIND_NAMES[test.kind].toLowerCase()}, {TEST_RESULT_NAMES[test.result]}
           {said === undefined ? null : <span className={styles.said}> {said}</span>}
         </span>
         <span className={styles.presses}>
