@@ -57,7 +57,12 @@ export function linesOfDrawnFrom(from: DrawnFrom, toolDeviation: number): readon
     `The tool: ±${percentText(toolDeviation)} of what is dialled holds 95 of 100 settings.`,
     `The printed bore: ${diameterNumber(from.expectedBore)}${NO_BREAK_SPACE}mm with a standard deviation of ${millimetres(from.boreDeviation)}; the knurl: ${diameterNumber(from.knurlDiameter)}${NO_BREAK_SPACE}mm with one of ${millimetres(from.knurlDeviation)}, from your readings.`,
     'All plastic: one scatter between set-ups for the knurl, one for the printed part, one for a printed clamped part. It is an estimate of this program, itself uncertain, until coupons are pulled.',
-    'The insert’s thread: the scatter of its metal. The screw: minimum values of its standard, without scatter; so is what relaxation leaves.',
+    ...(from.preloadLeft
+      ? [
+          `Of the clamp force ${percentText(from.preloadLeft.low)} to ${percentText(from.preloadLeft.high)} is left, as little is known of creep; 9 of 10 joints lie within, and plastic that has crept more bears less.`,
+        ]
+      : []),
+    `The insert’s thread: the scatter of its metal. The screw: minimum values of its standard, without scatter${from.preloadLeft ? '' : '; so is what relaxation leaves'}.`,
   ];
 }
 

@@ -25,6 +25,10 @@ const force = (facts: Facts, key: string): string => forceText(number(facts, key
 const percent = (facts: Facts, key: string): string =>
   `${decimalText(number(facts, key), 0)}${NO_BREAK_SPACE}%`;
 
+/** From the least to the most, counts of a hundred. */
+const percents = (facts: Facts): string =>
+  `${decimalText(number(facts, 'least'), 0)} to ${percent(facts, 'most')}`;
+
 /** A code of the core as people say it. */
 const named = (names: Readonly<Record<string, string>>, facts: Facts, key: string): string =>
   names[word(facts, key)] ?? word(facts, key);
@@ -93,6 +97,14 @@ const WORDS = {
     `The dial of ${torque(facts, 'dial')} is above ${torque(facts, 'breaking')}, the smallest torque at which such a screw may break. Use a setting below it.`,
   'strengths-low-confidence': (facts) =>
     `Little is known of ${word(facts, 'material')} as printed. Pull a coupon before you rely on these numbers.`,
+  'window-hangs-on-little-known': (facts) =>
+    `Little is known of ${word(facts, 'material')} over time and in the warmth. At the careful end of it no torque fits, at the other end one would.`,
+  'most-torque-by-time': (facts) =>
+    `At once the joint would bear ${torque(facts, 'atOnce')}. Under a lasting force plastic bears less: ${torque(facts, 'most')} is the most that still holds after ${durationText(number(facts, 'hours'))}.`,
+  'creep-little-known': (facts) =>
+    `${word(facts, 'material')}: creep is poorly known. ${percents(facts)} of the clamp force is left after ${durationText(number(facts, 'hours'))}; the careful end is used.`,
+  'warmth-little-known': (facts) =>
+    `${word(facts, 'material')}: strength at ${degrees(facts, 'temperature')} is poorly known. ${percents(facts)} of that at 23${NO_BREAK_SPACE}°C is left; the careful end is used.`,
   'creep-extrapolated': (facts) =>
     `Creep was measured up to ${decimalText(number(facts, 'known'), 0)}${NO_BREAK_SPACE}hours and is carried on to ${durationText(number(facts, 'hours'))}. Check the torque again after a month.`,
   vibration: (facts) =>

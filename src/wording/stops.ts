@@ -9,6 +9,8 @@ export interface StopWords {
 
 type EndangeringUse = Extract<Stop, { readonly code: 'use-endangers-people' }>['use'];
 
+type SofteningStop = Extract<Stop, { readonly code: 'too-near-softening' }>;
+
 const WITHHELD = 'No hole, insert or torque is given for it, and this stop cannot be switched off.';
 const ENGINEER = 'follow the local code, and have a licensed engineer sign for it.';
 
@@ -61,9 +63,18 @@ export function sentencesOfStop(stop: Stop): StopWords {
     case 'too-near-softening':
       return {
         title: `${stop.material} is too near softening at ${temperatureText(stop.serviceTemperature)}.`,
-        because: `It softens at ${temperatureText(stop.softening)}. Within 10 °C of that no strength is left to count on, so this joint may run at ${temperatureText(stop.greatest)} at most.`,
+        because: `${softeningSentence(stop)} Within 10 °C of that no strength is left to count on, so this joint may run at ${temperatureText(stop.greatest)} at most.`,
         instead:
           'Take a plastic that softens later, keep the joint cooler, or use a through-bolt with washers on both sides.',
       };
   }
+}
+
+/** Where the plastic softens; both ends where little is known of it, and whether they disagree. */
+function softeningSentence({ softening, serviceTemperature, atBest }: SofteningStop): string {
+  if (atBest === undefined) return `It softens at ${temperatureText(softening)}.`;
+  const between = `Little is known of where it softens: between ${temperatureText(softening)} and ${temperatureText(atBest.softening)}. The careful end decides`;
+  return serviceTemperature > atBest.greatest
+    ? `${between}; the other end would say no too.`
+    : `${between}; at the other end this joint would be answered.`;
 }

@@ -120,7 +120,7 @@ test('the order is that of the sheet: paper, joints, answers, seat, drawing, ins
 test('an arrow key steps a value by its own step', async ({ page }) => {
   await openPage(page);
   for (const { label, presses, from, to } of [
-    { label: 'Pull on this joint', presses: ['ArrowUp', 'ArrowUp', 'ArrowDown'], from: '90', to: '100' },
+    { label: 'Pull on this joint', presses: ['ArrowUp', 'ArrowUp', 'ArrowDown'], from: '70', to: '80' },
     { label: 'Clearance hole ⌀', presses: ['ArrowUp'], from: '3.4', to: '3.5' },
     { label: 'Layer height', presses: ['ArrowDown', 'ArrowDown'], from: '0.20', to: '0.18' },
     { label: 'Infill, %', presses: ['ArrowUp'], from: '20', to: '25' },

@@ -60,6 +60,16 @@ const NOTICES = {
   'strengths-low-confidence': [{ material: 'PA-CF' }, ['PA-CF']],
   'no-load-given': [{ pull: 0 }, ['No load']],
   'insert-across-layers': [{ material: 'PETG' }, ['across the build']],
+  'window-hangs-on-little-known': [{ material: 'PETG' }, ['PETG', 'careful end', 'one would']],
+  'most-torque-by-time': [{ atOnce: 320, most: 210, hours: 8760 }, ['0.32', '0.21', '1\u00a0year']],
+  'creep-little-known': [
+    { material: 'PETG', least: 41.2, most: 62.7, hours: 8760 },
+    ['PETG', '41 to 63\u00a0%', '1\u00a0year', 'careful end'],
+  ],
+  'warmth-little-known': [
+    { material: 'PA12', temperature: 60, least: 48.1, most: 61.9 },
+    ['PA12', '60\u00a0°C', '48 to 62\u00a0%', 'careful end'],
+  ],
   'creep-extrapolated': [{ hours: 8760, known: 1000 }, ['1,000', 'year']],
   vibration: [{ locking: 'none' }, ['mechanically']],
   'breaking-torque-unknown': [{ propertyClass: '5.8' }, ['5.8']],
@@ -117,10 +127,20 @@ const USES = [
   'pressure',
   'mains',
 ] as const satisfies readonly Use[];
+const PERHAPS_TOO_WARM = {
+  code: 'too-near-softening',
+  material: 'PA12',
+  serviceTemperature: 93,
+  softening: 95,
+  greatest: 85,
+  atBest: { softening: 120, greatest: 110 },
+} as const satisfies Stop;
+
 const STOPS: readonly Stop[] = [
   ...USES.map((use): Stop => ({ code: 'use-endangers-people', use })),
   { code: 'host-does-not-melt', material: 'Standard resin' },
   { code: 'too-near-softening', material: 'PLA', serviceTemperature: 55, softening: 60, greatest: 50 },
+  PERHAPS_TOO_WARM,
 ];
 
 describe('sentencesOfStop', () => {
@@ -137,6 +157,13 @@ describe('sentencesOfStop', () => {
   test('says how warm the joint may get', () => {
     const stop = STOPS.find(({ code }) => code === 'too-near-softening');
     expect(stop && sentencesOfStop(stop).because).toContain('50\u00a0°C');
+  });
+  test('says of a little known softening between what it lies, and whether the other end would say no too', () => {
+    const { because } = sentencesOfStop(PERHAPS_TOO_WARM);
+    for (const part of ['95\u00a0°C', '120\u00a0°C', '85\u00a0°C', 'would be answered'])
+      expect(because).toContain(part);
+    const hot = { ...PERHAPS_TOO_WARM, serviceTemperature: 113 };
+    expect(sentencesOfStop(hot).because).toContain('would say no too');
   });
 });
 

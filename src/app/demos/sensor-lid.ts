@@ -33,7 +33,7 @@ export const SENSOR_LID: JointDocument = {
       threadLocking: 'none',
     },
     pattern: { kind: 'single' },
-    loads: { pull_N: 90, shear_N: 20, serviceTemperature_degC: 40, duration_h: 8760, ...CENTRED_LOAD },
+    loads: { pull_N: 70, shear_N: 20, serviceTemperature_degC: 40, duration_h: 8760, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [0.25, 0.4, 0.6, 0.9], step_Nm: 0.05 },
     factors: { limits: 1.1, closed: 1.2 },

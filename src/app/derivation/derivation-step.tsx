@@ -48,7 +48,7 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
   );
 }
 
-/** A value that is little known says between what it may lie. */
+/** A value that is little known says between what it may lie, and what of that counts. */
 function LittleKnown({
   derived,
   range,
@@ -57,10 +57,12 @@ function LittleKnown({
   readonly range: NonNullable<Derived['range']>;
 }) {
   const end = (value: number) => derivedText({ ...derived, value });
+  const between = `Little is known of it: between ${end(range.low)} and ${end(range.high)}`;
   return (
     <p>
-      Little is known of it: between {end(range.low)} and {end(range.high)}. The range is part of the scatter
-      of what is worked out with it.
+      {range.middle === undefined
+        ? `${between}. The range is part of the scatter of what is worked out with it.`
+        : `${between}, ${end(range.middle)} as expected. The careful end is used.`}
     </p>
   );
 }

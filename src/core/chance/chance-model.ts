@@ -1,42 +1,21 @@
+import type { End } from '../host/little-known.ts';
 import type { Insert } from '../inserts/insert.ts';
 import { slipFriction } from '../joint/demand.ts';
+import { jointAt } from '../joint/joint-at.ts';
 import { boreDeviationIn } from '../joint/joint-bore.ts';
-import { FAILURE_MODES } from '../joint/modes.ts';
 import { situationOf, surroundingsOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { type Tightening, tighten } from '../joint/tightening.ts';
-import type { FailureMode, LoadPath } from '../pull-out/limit.ts';
-import type { ModeRule, Situation } from '../pull-out/situation.ts';
+import type { Situation } from '../pull-out/situation.ts';
 import type { FrictionRange } from '../screws/screw.ts';
 import { headTorquePerForce, threadTorquePerForce } from '../torque/tightening-torque.ts';
 import { torsionFactor } from '../torque/yield-preload.ts';
-import {
-  capacityDeviation,
-  frictionScatter,
-  type Lognormal,
-  MOST_FREEDOM,
-  type ScatterKind,
-  scatterKindOf,
-  toolScatter,
-} from './scatter.ts';
-import { type Shifts, shiftsOf } from './shifted-situations.ts';
-
-/** A mode that tightening loads, as plain numbers. Forces in N, torques in N·mm. */
-export interface SampledMode {
-  readonly mode: FailureMode;
-  readonly path: Exclude<LoadPath, 'pull'>;
-  readonly scatter: ScatterKind;
-  /** Median capacity at the intended bite. */
-  readonly median: number;
-  /** Deviation of the capacity's logarithm, [-]. */
-  readonly deviation: number;
-  /** What one standard deviation of a quantity adds to the capacity, as a share of the median, [-]. */
-  readonly perKnurlDiameter: number;
-  readonly perWall: number;
-}
+import { type CreepScatter, creepScatter } from './creep-scatter.ts';
+import { knurlFreedomOf, type SampledMode, sampledModes } from './sampled-modes.ts';
+import { frictionScatter, type Lognormal, toolScatter } from './scatter.ts';
 
 /** Everything that the sampling needs of a joint, worked out once: plain numbers, mm, N, N·mm. */
-export interface ChanceModel {
+export interface ChanceModel extends CreepScatter {
   /** Setting of the tool. */
   readonly torque: number;
   /** Standard deviation of the tool, relative, [-]. */
@@ -51,8 +30,6 @@ export interface ChanceModel {
   readonly headTorque: number;
   readonly pull: number;
   readonly shear: number;
-  /** Share of the preload that is left after the time under load, [-]. */
-  readonly preloadLeft: number;
   /** Bore to be expected, its standard deviation, and the bore that the full bite asks for. */
   readonly expectedBore: number;
   readonly boreDeviation: number;
@@ -79,6 +56,8 @@ export interface ChanceModel {
  * - knurl: one scatter for shear and turning, times the bite that a normally scattered bore leaves;
  * - printed host, printed clamped part: one scatter each between set-ups, a smaller one of each mode within;
  * - knurl diameter, wall: normal, by the slope of each capacity;
+ * - creep: one doubt about the plastics for all of a joint, lognormal through the ends of what is lost to it: it loosens
+ *   the joint, and wears down what a lasting force loads; the warmth's doubt lies in the deviation of each capacity;
  * - screw: minimum values, so none; its yield follows the sampled friction of the thread.
  * No factor of safety is in it: it asks what happens, not what is allowed.
  *
@@ -90,8 +69,8 @@ export interface ChanceModel {
  */
 export function chanceModel(joint: AnswerableJoint, insert: Insert, torque: number): ChanceModel {
   const tightening = tighten(joint, insert);
-  const { found, conversion, left } = tightening;
-  const situation = atIntendedBite(situationOf(surroundingsOf(joint), found));
+  const { conversion } = tightening;
+  const situation = situationAt('middle', joint, tightening);
   const { knurlDiameter } = situation.insert;
   const { thread } = joint.screw;
   const torsionPart = (friction: number) => Math.sqrt(torsionFactor(thread, friction) ** 2 - 1);
@@ -106,7 +85,7 @@ export function chanceModel(joint: AnswerableJoint, insert: Insert, torque: numb
     headTorque: headTorquePerForce(conversion.bearingDiameter, 1),
     pull: joint.loads.pull,
     shear: joint.loads.shear,
-    preloadLeft: left.value,
+    ...creepScatter(joint, tightening),
     ...boreScatter(joint, tightening),
     knurlDiameter: knurlDiameter.estimate.value,
     knurlDeviation: knurlDiameter.standardUncertainty.value,
@@ -114,9 +93,13 @@ export function chanceModel(joint: AnswerableJoint, insert: Insert, torque: numb
     torsionPerFriction: torsionPart(1) - torsionPart(0),
     torsionTaken: torsionFactor(thread, conversion.threadFriction.low),
     knurlFreedom: knurlFreedomOf(situation),
-    modes: sampledModes(joint, situation),
+    modes: sampledModes(joint, { expected: situation, careful: situationAt('low', joint, tightening) }),
   };
 }
+
+/** What the failure modes are asked with, where warmth and creep are taken within what is known of them. */
+const situationAt = (end: End, joint: AnswerableJoint, { found }: Tightening): Situation =>
+  atIntendedBite(situationOf(surroundingsOf(jointAt(joint, end)), found));
 
 /** Both ends of the friction whose low end the torque window takes. */
 function slipFrictionRange(joint: AnswerableJoint, situation: Situation): FrictionRange {
@@ -149,38 +132,3 @@ const atIntendedBite = (situation: Situation): Situation => ({
   ...situation,
   biteFactor: { ...situation.biteFactor, value: 1 },
 });
-
-const knurlFreedomOf = ({ bond }: Situation): number =>
-  Math.min(Math.round(bond.scatter.freedom), MOST_FREEDOM);
-
-function sampledModes(joint: AnswerableJoint, situation: Situation): SampledMode[] {
-  const shifts = shiftsOf(situation, joint.holes.behaviour.repeatability);
-  return FAILURE_MODES.flatMap((rule) => {
-    const path = rule.path(situation.seat);
-    const capacity = path === 'none' || path === 'pull' ? undefined : rule.capacity(situation);
-    if (path === 'none' || path === 'pull' || capacity === undefined) return [];
-    const scatter = scatterKindOf(rule.mode, situation.clamped.contact.kind);
-    return [
-      {
-        mode: rule.mode,
-        path,
-        scatter,
-        median: capacity.median.value,
-        deviation: capacityDeviation(capacity, scatter, knurlFreedomOf(situation)),
-        ...slopesOf(rule, shifts, capacity.median.value),
-      },
-    ];
-  });
-}
-
-/** Half of what a capacity moves between one standard deviation below and one above, over the median, [-]. */
-function slopesOf(rule: ModeRule, shifts: Shifts, median: number) {
-  const slope = (shift: (deviations: number) => Situation): number => {
-    const at = (deviations: number) => rule.capacity(shift(deviations))?.median.value ?? median;
-    return median === 0 ? 0 : (at(1) - at(-1)) / (2 * median);
-  };
-  return {
-    perKnurlDiameter: slope(shifts.knurlDiameter),
-    perWall: slope(shifts.wall),
-  };
-}

@@ -4,7 +4,7 @@ import type { FrictionRange } from '../screws/screw.ts';
 import type { ChanceModel } from './chance-model.ts';
 import { type ForceHistogram, forceQuantile, histogramOf } from './force-bins.ts';
 import { bitOf, type Counters, EVERY_BIT, type Outcome } from './sample-chance.ts';
-import { rangeOf } from './scatter.ts';
+import { type Growth, rangeOf } from './scatter.ts';
 
 /** How often something happened, and how far the sampling may be off. */
 export interface Chance {
@@ -38,10 +38,18 @@ export interface DrawnFrom {
   readonly slipFriction?: FrictionRange;
   /** Standard deviation of the tool, relative, [-]. */
   readonly toolDeviation: number;
+  /** Share of the clamp force that is left; absent where creep is known well enough, or takes nothing. */
+  readonly preloadLeft?: { readonly low: number; readonly high: number };
   readonly expectedBore: number;
   readonly boreDeviation: number;
   readonly knurlDiameter: number;
   readonly knurlDeviation: number;
+}
+
+/** Shares that are left after a loss: the ends that growthBetween went through, [-]. */
+function leftAfter({ median, deviation }: Growth) {
+  const { low, high } = rangeOf({ centre: Math.log(median), deviation });
+  return { low: 1 / (1 + high), high: 1 / (1 + low) };
 }
 
 const drawnFrom = (model: ChanceModel): DrawnFrom => ({
@@ -49,6 +57,7 @@ const drawnFrom = (model: ChanceModel): DrawnFrom => ({
   headFriction: rangeOf(model.headFriction),
   ...(model.shear > 0 ? { slipFriction: rangeOf(model.slipFriction) } : {}),
   toolDeviation: model.toolDeviation,
+  ...(model.lost.deviation > 0 ? { preloadLeft: leftAfter(model.lost) } : {}),
   expectedBore: model.expectedBore,
   boreDeviation: model.boreDeviation,
   knurlDiameter: model.knurlDiameter,

@@ -1,6 +1,7 @@
-import type { ChanceModel, SampledMode } from './chance-model.ts';
+import type { ChanceModel } from './chance-model.ts';
 import { BLOCK_SIZE, type Column, isConstant, type JointBlock } from './joint-block.ts';
 import { quickExponential } from './quick-exponential.ts';
+import type { SampledMode } from './sampled-modes.ts';
 import { BETWEEN, WITHIN } from './scatter.ts';
 
 /** Writes slope times number over a column, or adds it. */
@@ -65,8 +66,9 @@ function lower(into: Column, to: Column): void {
 /**
  * Clamp force above which each mode of each joint fails; the whole pull comes on top of it, as in the torque window.
  *
- *     F > R − P        force modes
- *     F > R/m          insert turns, m = torque in the thread per force
+ *     F > R − P            force modes
+ *     F > (R/c − P)/R_F    plastic that the time under load wears down
+ *     F > R/m              insert turns, m = torque in the thread per force
  *     ln R = ln median + slopes · z + s · t + ln bite        bite for the knurl's modes only
  *
  * @param model - medians R, pull P [N], what scatters
@@ -83,7 +85,11 @@ export function drawAllowed({ modes, pull }: ChanceModel, block: JointBlock): vo
     if (isFixed[index] || allowed === undefined || own === undefined) continue;
     drawCapacity(mode, own, block, allowed);
     if (mode.path === 'torque') divide(allowed, block.inThread);
-    else for (let place = 0; place < BLOCK_SIZE; place += 1) allowed[place] = (allowed[place] ?? 0) - pull;
+    else {
+      if (mode.isWorn) divide(allowed, block.crept);
+      for (let place = 0; place < BLOCK_SIZE; place += 1) allowed[place] = (allowed[place] ?? 0) - pull;
+      if (mode.isWorn) multiply(allowed, block.unloaded);
+    }
     lower(mode.scatter === 'metal' ? weakest : weakestPlastic, allowed);
   }
   lower(weakest, weakestPlastic);

@@ -5,7 +5,7 @@ import type { Generator } from './generator.ts';
 import { BLOCK_SIZE, type Column, type JointBlock } from './joint-block.ts';
 import { fillNormal, normalVariate } from './normal-variate.ts';
 import { quickExponential } from './quick-exponential.ts';
-import { SETUP_FREEDOM } from './scatter.ts';
+import { type Growth, SETUP_FREEDOM } from './scatter.ts';
 import { fillStudentScale } from './student-scale.ts';
 
 /** Draws every random number of a block, always in the same order. */
@@ -48,17 +48,29 @@ function drawTightening(model: ChanceModel, generator: Generator, into: JointBlo
   }
 }
 
+/** 1 + g for each joint: how many times its first value something has. */
+function drawGrowth({ median, deviation }: Growth, numbers: Column, into: Column): void {
+  if (deviation === 0) {
+    into.fill(1 + median);
+    return;
+  }
+  for (let place = 0; place < into.length; place += 1) {
+    into[place] = 1 + median * quickExponential(deviation * (numbers[place] ?? 0));
+  }
+}
+
 /** Clamp force that must stand right after tightening. */
-function drawForceNeeded({ pull, shear, slipFriction, preloadLeft }: ChanceModel, into: JointBlock): void {
+function drawForceNeeded({ pull, shear, slipFriction, lost }: ChanceModel, into: JointBlock): void {
   const { forceNeeded, normals } = into;
+  drawGrowth(lost, normals.creep, forceNeeded);
   if (shear === 0) {
-    forceNeeded.fill(pull / preloadLeft);
+    for (let place = 0; place < BLOCK_SIZE; place += 1) forceNeeded[place] = pull * (forceNeeded[place] ?? 0);
     return;
   }
   const { centre, deviation } = slipFriction;
   for (let place = 0; place < BLOCK_SIZE; place += 1) {
     const friction = quickExponential(centre + deviation * (normals.slipFriction[place] ?? 0));
-    forceNeeded[place] = (pull + shear / friction) / preloadLeft;
+    forceNeeded[place] = (pull + shear / friction) * (forceNeeded[place] ?? 0);
   }
 }
 
@@ -78,7 +90,7 @@ function drawBite(model: ChanceModel, { bite, normals }: JointBlock): void {
  * A block of joints drawn out of all that the model admits.
  *
  *     F/T    = d/(P/(2π) + μG · … + μK · …)                  d = 1 + s · z of the tool
- *     needed = (P + Q/μs)/R_F
+ *     needed = (P + Q/μs) · (1 + g)        g = (1 − R)/R of the share R that is left
  *
  * See drawAllowed for what each joint bears, and chanceModel for what scatters how. Drawn column by column: short
  * loops over numbers side by side take about half as long as one joint after the other.
@@ -93,6 +105,8 @@ export function drawBlock(model: ChanceModel, generator: Generator, into: JointB
   drawTightening(model, generator, into);
   drawForceNeeded(model, into);
   drawBite(model, into);
+  drawGrowth(model.crept, into.normals.creep, into.crept);
+  drawGrowth(model.lostAtEnd, into.normals.creep, into.unloaded);
   drawAllowed(model, into);
   into.used = 0;
 }

@@ -1,4 +1,5 @@
-import type { ChanceModel, SampledMode } from './chance-model.ts';
+import type { ChanceModel } from './chance-model.ts';
+import type { SampledMode } from './sampled-modes.ts';
 
 /** Joints drawn at a time: few enough that all their columns stay in the nearest memory. */
 export const BLOCK_SIZE = 512;
@@ -27,6 +28,9 @@ export interface JointBlock {
   readonly weakest: Column;
   /** Share of the intended bite, and equivalent stress of the screw over the one that its capacity was found with. */
   readonly bite: Column;
+  /** What the time under load does to plastic: creep factor c, and the first clamp force over the one at the end. */
+  readonly crept: Column;
+  readonly unloaded: Column;
   readonly torsion: Column;
   readonly normals: Normals;
   readonly widths: Widths;
@@ -44,6 +48,8 @@ export interface Normals {
   readonly knurl: Column;
   readonly host: Column;
   readonly clampedPart: Column;
+  /** How much more than the median the plastics creep: one number for all of a joint. */
+  readonly creep: Column;
   /** Each mode's own, in the order of the model. */
   readonly own: readonly Column[];
 }
@@ -71,10 +77,12 @@ function fixedForce(mode: SampledMode, pull: number): number | undefined {
 }
 
 /** Room for a block of joints of a model. Only what the model asks for is drawn: it takes most of the time. */
-export function roomForBlock({ modes, shear, pull }: ChanceModel): JointBlock {
+export function roomForBlock(model: ChanceModel): JointBlock {
+  const { modes, shear, pull, lost, crept } = model;
   const columnIf = (needed: boolean) => (needed ? column() : NOTHING);
   const follows = (kind: SampledMode['scatter']) => modes.some(({ scatter }) => scatter === kind);
   const [host, clampedPart, knurl] = [follows('host'), follows('clamped-part'), follows('knurl')];
+  const wears = modes.some((mode) => mode.isWorn);
   const hasOwn = (mode: SampledMode) => mode.scatter !== 'knurl' && !isConstant(mode);
   const fixed = modes.map((mode) => fixedForce(mode, pull));
   return {
@@ -88,6 +96,8 @@ export function roomForBlock({ modes, shear, pull }: ChanceModel): JointBlock {
     weakestPlastic: column(),
     weakest: column(),
     bite: columnIf(knurl),
+    crept: columnIf(wears),
+    unloaded: columnIf(wears),
     torsion: columnIf(modes.some(({ mode }) => mode === 'screw-yield')),
     normals: {
       tool: column(),
@@ -100,6 +110,7 @@ export function roomForBlock({ modes, shear, pull }: ChanceModel): JointBlock {
       knurl: columnIf(knurl),
       host: columnIf(host),
       clampedPart: columnIf(clampedPart),
+      creep: columnIf(lost.deviation > 0 || (wears && crept.deviation > 0)),
       own: modes.map((mode) => columnIf(hasOwn(mode))),
     },
     widths: { knurl: columnIf(knurl), host: columnIf(host), clampedPart: columnIf(clampedPart) },

@@ -58,7 +58,11 @@ function topOf(model: ChanceModel): number {
   const usual = inThread(Math.exp(threadFriction.centre));
   const capacities = model.modes
     .filter(({ scatter }) => scatter !== 'metal')
-    .map(({ path, median }) => (path === 'torque' ? median / usual : median - model.pull));
+    .map(({ path, median, isWorn }) => {
+      if (path === 'torque') return median / usual;
+      if (!isWorn) return median - model.pull;
+      return (median / (1 + model.crept.median) - model.pull) * (1 + model.lostAtEnd.median);
+    });
   return Math.min(MOST_OF_FORCE * force, Math.max(force, CAPACITY_IN_RANGE * Math.min(...capacities)));
 }
 

@@ -107,6 +107,30 @@ export const rangeOf = ({ centre, deviation }: Lognormal): FrictionRange => ({
   high: Math.exp(centre + NORMAL_END * deviation),
 });
 
+/** How much something has grown, or been lost, over what is left: its median and the deviation of its logarithm, [-]. */
+export interface Growth {
+  /** ≥ 0 */
+  readonly median: number;
+  readonly deviation: number;
+}
+
+/**
+ * A growth that is little known, from the ends that it lies between: a range that holds 9 of 10, as with friction.
+ *
+ *     ln g normal about ½·ln(glow · ghigh), deviation ln(ghigh/glow)/(2 · 1.645)
+ *
+ * @param ends - glow ≤ ghigh [-], ≥ 0, equal where nothing is in doubt
+ * @returns median and deviation; none of both where nothing grows
+ * @source own-model lognormal through both ends
+ */
+export function growthBetween({ low, high }: { readonly low: number; readonly high: number }): Growth {
+  if (low === high) return { median: low, deviation: 0 };
+  return {
+    median: Math.sqrt(low * high),
+    deviation: low > 0 ? Math.log(high / low) / (2 * NORMAL_END) : 0,
+  };
+}
+
 /**
  * Standard deviation of a tool whose deviation ±δ is taken to hold 95 of 100 settings.
  *

@@ -1,20 +1,17 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { InsertAxis } from './host.ts';
+import { strengthAt } from './little-known.ts';
 import type { MaterialValue, PrintedMaterial } from './material.ts';
 import { strengthLeft } from './temperature.ts';
 
 /** Shear over tension by distortion energy, 1/√3, [-]. */
 const SHEAR_PER_TENSION = 1 / Math.sqrt(3);
 
-/** Share by which a little known value may be off either way, where its row has no range of its own (estimate). */
-const LITTLE_KNOWN = 0.3;
-
-/** Ends of a little known value, scaled; nothing where it is well enough known. */
-function rangeOf(row: MaterialValue, scale: number): Pick<Derived, 'range'> {
-  if (row.lowConfidence !== true) return {};
-  const { low = (1 - LITTLE_KNOWN) * row.value, high = (1 + LITTLE_KNOWN) * row.value } = row;
-  return { range: { low: scale * low, high: scale * high } };
-}
+/** Ends of a little known strength, scaled; nothing where it is well enough known. */
+const rangeOf = (row: MaterialValue, scale: number): Pick<Derived, 'range'> =>
+  row.lowConfidence === true
+    ? { range: { low: scale * strengthAt(row, 'low'), high: scale * strengthAt(row, 'high') } }
+    : {};
 
 /** Strengths of the printed part at service temperature, MPa, named for what they do round an insert. */
 export interface HostStrengths {
@@ -38,7 +35,8 @@ export interface HostStrengths {
  *     σh  = θ · σxy or σz   hoop: in plane when the axis lies along the build, else layers part
  *     σc  = θ · σ_compr
  *
- * A value that its row calls little known carries its range with it, or ± 30 % where the row has none.
+ * A strength that its row calls little known carries its range with it, or ± 30 % where the row has none. θ is at its
+ * careful end, see strengthLeft.
  * A cold-set insert leaves the layers as printed; it uses the same τ with a smaller bond factor.
  *
  * @param material - strengths at 23 °C [MPa]

@@ -8,7 +8,7 @@ import { noticesOf } from './notices.ts';
 import { openingsFor } from './openings.ts';
 import type { AnswerableJoint } from './stop.ts';
 import { type Tightening, tighten } from './tightening.ts';
-import { torqueAllowedBy } from './torque-window.ts';
+import { torqueAllowedBy, torqueAllowedByOf } from './torque-window.ts';
 import { weakestHold } from './weakest-hold.ts';
 
 /**
@@ -53,13 +53,19 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
 }
 
 function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tightening): TorqueWindow {
-  const { conversion, left, least, most, dial } = tightening;
+  const { actives, conversion, left, least, most, dial } = tightening;
+  const mostAtOnce = Math.min(
+    ...actives
+      .filter(({ path }) => path !== 'pull')
+      .map(({ mode, path, capacity }) => torqueAllowedByOf({ mode, path, capacity }, joint, conversion)),
+  );
   if (dial === undefined) {
     return {
       kind: 'refused',
       code: least.value > most.torque.value ? 'no-window' : 'no-setting',
       least,
       most: most.torque,
+      mostAtOnce,
       limitedBy: most.mode,
       openedBy: openingsFor(joint, insert),
     };
@@ -82,6 +88,7 @@ function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tighte
     kind: 'window',
     least,
     most: most.torque,
+    mostAtOnce,
     dial: setting,
     limitedBy: most.mode,
     clampForceLow: leastClampForce(setting, joint, conversion, left),

@@ -78,7 +78,7 @@ export type ScrewChoice =
       readonly available: readonly number[];
     };
 
-/** A failure mode beside what loads it. */
+/** A failure mode beside what loads it, for a short load. */
 export interface Limit {
   readonly mode: FailureMode;
   readonly path: LoadPath;
@@ -87,7 +87,7 @@ export interface Limit {
   /** Characteristic capacity over demand; absent when nothing loads it. */
   readonly factor?: number;
   readonly governs: boolean;
-  /** Largest torque to dial as far as this mode asks, N·mm; absent on the pull path. */
+  /** Largest torque to dial as far as this mode asks, also after the time, N·mm; absent on the pull path. */
   readonly allows?: Derived;
 }
 
@@ -108,6 +108,8 @@ export type TorqueWindow =
       readonly kind: 'window';
       readonly least: Derived;
       readonly most: Derived;
+      /** Most torque that a short load would leave, N·mm: the time under load takes nothing off it. */
+      readonly mostAtOnce: number;
       readonly dial: Derived;
       readonly limitedBy: FailureMode;
       readonly clampForceLow: Derived;
@@ -119,6 +121,7 @@ export type TorqueWindow =
       readonly code: 'no-window' | 'no-setting';
       readonly least: Derived;
       readonly most: Derived;
+      readonly mostAtOnce: number;
       readonly limitedBy: FailureMode;
       readonly openedBy: readonly Opening[];
     };
@@ -145,6 +148,10 @@ export type NoticeCode =
   | 'printer-of-other-layers'
   | 'few-holes-read'
   | 'creep-extrapolated'
+  | 'creep-little-known'
+  | 'warmth-little-known'
+  | 'window-hangs-on-little-known'
+  | 'most-torque-by-time'
   | 'vibration'
   | 'breaking-torque-unknown'
   | 'setting-above-breaking-torque'
@@ -171,6 +178,8 @@ export type Stop =
       readonly serviceTemperature: number;
       readonly softening: number;
       readonly greatest: number;
+      /** Both at the other end of what is known; absent where softening is known well enough. */
+      readonly atBest?: { readonly softening: number; readonly greatest: number };
     };
 
 /** Everything found about one joint with one insert. */

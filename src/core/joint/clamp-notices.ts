@@ -1,6 +1,9 @@
 import type { NoticeCode } from './assessment.ts';
 import type { NoticeRule } from './notice-rule.ts';
 
+/** Less than this the time under load takes nothing worth saying off the most torque, [-]. */
+const TIME_TAKES = 0.01;
+
 /** What to know about seat, screw, tool and loads. */
 export const CLAMP_NOTICES = {
   'seat-overruled': ({ found: { seat } }) =>
@@ -21,6 +24,10 @@ export const CLAMP_NOTICES = {
       ? { dial: found.torque.dial.value, breaking: breakingTorque.torque }
       : undefined;
   },
+  'most-torque-by-time': ({ joint, found: { torque } }) =>
+    torque.mostAtOnce > torque.most.value * (1 + TIME_TAKES)
+      ? { atOnce: torque.mostAtOnce, most: torque.most.value, hours: joint.loads.duration }
+      : undefined,
   'tightened-by-hand': ({ joint }) =>
     joint.tool.kind === 'hand' ? { percent: 100 * joint.tool.deviation } : undefined,
   'no-load-given': ({ joint: { loads } }) =>

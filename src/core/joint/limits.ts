@@ -153,6 +153,7 @@ export function limitsOf(demanded: readonly DemandedMode[]): readonly Limit[] {
   const anyLoaded = factors.some((factor) => factor !== undefined);
   let taken = false;
   return demanded.map(({ active, demand, allows }, index) => {
+    const { mode, path, capacity } = active;
     const factor = factors[index];
     const isSmallest = anyLoaded
       ? factor === smallest
@@ -160,7 +161,9 @@ export function limitsOf(demanded: readonly DemandedMode[]): readonly Limit[] {
     const governs = isSmallest && !taken;
     taken ||= governs;
     return {
-      ...active,
+      mode,
+      path,
+      capacity,
       demand,
       ...(factor === undefined ? {} : { factor }),
       governs,

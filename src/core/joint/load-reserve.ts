@@ -1,7 +1,8 @@
+import { creepEntry } from '../relaxation/polymer-creep.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';
-import type { ActiveMode } from './torque-window.ts';
+import { type ActiveMode, borneBy, forceOnMode } from './torque-window.ts';
 
 /** The mode that uses up its reserve first as the loads grow together. */
 export interface LimitingMode {
@@ -28,17 +29,15 @@ export function limitingMode(
 ): LimitingMode | undefined {
   const { pull, shear } = joint.loads;
   if (pull === 0 && shear === 0) return undefined;
-  const strongestTurn = 1 + joint.tool.deviation;
-  const perForce = conversion.slippery / strongestTurn;
-  const multipleOf = ({ path, capacity }: ActiveMode): number => {
-    const allowed = capacity.characteristic.value / joint.factors.limits;
-    switch (path) {
+  const multipleOf = (active: ActiveMode): number => {
+    const allowed = borneBy(active, joint);
+    switch (active.path) {
       case 'pull':
         return pull === 0 ? Number.POSITIVE_INFINITY : allowed / pull;
       case 'clamp':
-        return (allowed * perForce) / (least + pull * perForce);
+        return allowed / (least * forceOnMode(active, joint, conversion) + pull);
       case 'torque':
-        return allowed / (conversion.threadShare * strongestTurn) / least;
+        return allowed / (conversion.threadShare * (1 + joint.tool.deviation)) / least;
     }
   };
   return actives
@@ -49,11 +48,12 @@ export function limitingMode(
 /**
  * Largest multiple of the given loads at which the joint still has every answer.
  *
- *     pull path:   λ = (Rk/S)/P
- *     clamp path:  λ = (Rk/S) · k/(T_least + P · k)        k = k_low/(1 + δ): least and most torque meet
+ *     pull path:   λ = (Rk/(S · c))/P
+ *     clamp path:  λ = (Rk/(S · c))/(T_least · R_F · (1 + δ)/k_low + P)        least and most torque meet
  *     torque path: λ = T_out,k/S/(a · (1 + δ))/T_least
  *
- * The smallest of all modes. Below 1 the joint fails its loads or has no torque.
+ * The smallest of all modes. c and R_F are what the time under load does to plastic, 1 elsewhere. Below 1 the joint fails
+ * its loads or has no torque.
  *
  * @param actives - every mode of the joint
  * @param joint - pull P, shear Q [N], not both 0; factors, tool
@@ -71,27 +71,41 @@ export function loadReserve(
   const found = limitingMode(actives, joint, conversion, least.value);
   if (found === undefined) return undefined;
   const { mode: limiting, multiple } = found;
-  const { deviation } = joint.tool;
+  const { wear, path } = limiting;
+  const crept = wear === undefined ? [] : [creepEntry(wear.creep, wear.hours), entry('t', wear.hours, 'h')];
+  const common = [
+    entryFrom(limiting.capacity.characteristic),
+    entry('S', joint.factors.limits, '-'),
+    ...crept,
+  ];
+  const pull = entry('P', joint.loads.pull, 'N');
+  const tool = entry('δ', joint.tool.deviation, '-');
+  const ways = {
+    pull: { formula: wear === undefined ? 'R_k/S/P' : 'R_k/(S · c)/P', entries: [...common, pull] },
+    clamp: {
+      formula:
+        wear === undefined
+          ? 'R_k/S/(T_least · (1 + δ)/k_low + P)'
+          : 'R_k/(S · c)/(T_least · R_F · (1 + δ)/k_low + P)',
+      entries: [
+        ...common,
+        pull,
+        entryFrom(conversion.ways.slippery),
+        tool,
+        ...(wear === undefined ? [] : [entryFrom(wear.left)]),
+        entryFrom(least),
+      ],
+    },
+    torque: {
+      formula: 'R_k/S/(a · (1 + δ))/T_least',
+      entries: [...common, entryFrom(conversion.ways.threadShare), tool, entryFrom(least)],
+    },
+  };
   return {
     symbol: 'λ',
     value: multiple,
     unit: '-',
-    formula:
-      limiting.path === 'pull'
-        ? 'R_k/S/P'
-        : limiting.path === 'clamp'
-          ? 'R_k/S · k/(T_least + P · k)'
-          : 'R_k/S/(a · (1 + δ))/T_least',
-    entries: [
-      entryFrom(limiting.capacity.characteristic),
-      entry('S', joint.factors.limits, '-'),
-      entry('P', joint.loads.pull, 'N'),
-      ...(limiting.path === 'clamp' ? [entry('k', conversion.slippery / (1 + deviation), 'mm')] : []),
-      ...(limiting.path === 'torque'
-        ? [entryFrom(conversion.ways.threadShare), entry('δ', deviation, '-')]
-        : []),
-      ...(limiting.path === 'pull' ? [] : [entryFrom(least)]),
-    ],
+    ...ways[path],
     source: 'own-model',
     standing: 'estimate',
   };

@@ -3,6 +3,7 @@ import type { Notice, NoticeCode } from './assessment.ts';
 import { CLAMP_NOTICES } from './clamp-notices.ts';
 import { HOLE_NOTICES } from './hole-notices.ts';
 import { INSERT_NOTICES } from './insert-notices.ts';
+import { LITTLE_KNOWN_NOTICES } from './little-known-notices.ts';
 import { MATERIAL_NOTICES } from './material-notices.ts';
 import type { NoticeRule, Unnoticed } from './notice-rule.ts';
 import type { AnswerableJoint } from './stop.ts';
@@ -10,6 +11,7 @@ import type { AnswerableJoint } from './stop.ts';
 const RULES: Readonly<Record<NoticeCode, NoticeRule>> = {
   ...CLAMP_NOTICES,
   ...MATERIAL_NOTICES,
+  ...LITTLE_KNOWN_NOTICES,
   ...INSERT_NOTICES,
   ...HOLE_NOTICES,
 };
@@ -20,6 +22,8 @@ const ORDER: readonly NoticeCode[] = [
   'printed-part-on-insert-ring',
   'countersunk-wedges-printed-part',
   'dial-above-breaking-torque',
+  'window-hangs-on-little-known',
+  'most-torque-by-time',
   'above-service-temperature',
   'cold-setting-may-split',
   'short-insert',
@@ -41,6 +45,8 @@ const ORDER: readonly NoticeCode[] = [
   'no-load-given',
   'threadlocker-cracks-host',
   'strengths-low-confidence',
+  'creep-little-known',
+  'warmth-little-known',
   'creep-extrapolated',
   'vibration',
   'breaking-torque-unknown',

@@ -1,3 +1,4 @@
+import { temperatureAt } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { greatestServiceTemperature } from '../host/temperature.ts';
 import type { Stop } from './assessment.ts';
@@ -10,7 +11,7 @@ export type AnswerableJoint = Joint & { readonly host: { readonly material: Prin
  * Why a joint is not answered at all, or undefined.
  *
  * Stopped: uses that endanger people; hosts that do not melt; service within 10 K of softening, of the host and of a
- * printed clamped part. The stop is no setting.
+ * printed clamped part; of a little known softening temperature the low end counts. The stop is no setting.
  *
  * @param joint - any joint that the door admits
  * @returns the stop with its facts
@@ -30,10 +31,17 @@ export function stopOf(joint: Joint): Stop | undefined {
     code: 'too-near-softening',
     material: softest.name,
     serviceTemperature,
-    softening: softest.softening.value,
+    softening: temperatureAt(softest.softening, 'low'),
     greatest: greatestServiceTemperature(softest),
+    ...(softest.softening.lowConfidence === true ? { atBest: atBest(softest) } : {}),
   };
 }
+
+/** Where a polymer softens and how warm it could be answered, if it is as good as it may be, °C. */
+const atBest = (polymer: PrintedMaterial) => ({
+  softening: temperatureAt(polymer.softening, 'high'),
+  greatest: greatestServiceTemperature(polymer, 'high'),
+});
 
 /** A joint admitted to the calculation, or stopped. */
 export type Admission =

@@ -2,18 +2,21 @@ import type { Insert } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import { type Bond, testedBond, untestedBond } from '../pull-out/bond.ts';
 import type { Capacity, FailureMode } from '../pull-out/limit.ts';
-import type { Surroundings } from '../pull-out/situation.ts';
+import type { Situation, Surroundings } from '../pull-out/situation.ts';
+import { creepFactorOf } from '../relaxation/findley.ts';
 import type { Derived } from '../sources/derived.ts';
-import { preloadLeft } from './clamp-loop.ts';
+import { creepOf, type JointCreep } from './clamp-loop.ts';
 import { slipFriction, type TorqueToForce, torqueToForce } from './demand.ts';
 import { seatedHole } from './hole-design.ts';
 import type { Joint } from './joint.ts';
 import { type Bore, boreOf } from './joint-bore.ts';
 import { FAILURE_MODES } from './modes.ts';
+import { preloadLeft, preloadOnCreptHost } from './preload-left.ts';
 import { chooseScrew, engagement, gripLength } from './screw-choice.ts';
 import { findSeat } from './seat.ts';
 import { type Found, situationOf, surroundingsOf } from './situation-of.ts';
 import type { AnswerableJoint } from './stop.ts';
+import { isWorn, type Wear } from './sustained.ts';
 import {
   type ActiveMode,
   dialInside,
@@ -45,6 +48,9 @@ export interface Frame {
   /** Capacities of the modes that do not depend on the insert. */
   readonly shared: ReadonlyMap<FailureMode, Capacity>;
   readonly bonds: Bonds;
+  readonly creep: JointCreep;
+  /** The most that the host may have crept when the time under load is over, [-]. */
+  readonly creptHost: number;
 }
 
 /** Bonds of the inserts that were pulled in this set-up, by their ids, and of every other one. */
@@ -68,7 +74,15 @@ export function frameOf(joint: AnswerableJoint): Frame {
   for (const rule of FAILURE_MODES) {
     if (rule.of === 'joint') shared.set(rule.mode, rule.capacity(surroundings));
   }
-  return { surroundings, conversion: torqueToForce(joint, surroundings), shared, bonds: bondsOf(joint) };
+  const creep = creepOf(joint);
+  return {
+    surroundings,
+    conversion: torqueToForce(joint, surroundings),
+    shared,
+    bonds: bondsOf(joint),
+    creep,
+    creptHost: creepFactorOf(creep.host.low, joint.loads.duration),
+  };
 }
 
 /**
@@ -80,11 +94,8 @@ export function frameOf(joint: AnswerableJoint): Frame {
  * @returns what was found; `dial` [N·mm] is absent where no setting fits
  * @source own-model order of the steps
  */
-export function tighten(
-  joint: AnswerableJoint,
-  insert: Insert,
-  { surroundings, conversion, shared, bonds }: Frame = frameOf(joint),
-): Tightening {
+export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = frameOf(joint)): Tightening {
+  const { surroundings, conversion, shared, bonds, creep } = frame;
   const dimensions = insertDimensions(insert);
   const bore = boreOf(joint, dimensions);
   const seat = findSeat(joint, dimensions);
@@ -101,15 +112,18 @@ export function tighten(
     bond: bonds.bySize.get(insert.id) ?? bonds.ofOthers,
   };
   const situation = situationOf(surroundings, found);
+  const grip = gripLength(joint, dimensions).value;
+  const wear = wearOf(joint, situation, grip, frame);
   const actives: ActiveMode[] = [];
   for (const rule of FAILURE_MODES) {
     const path = rule.path(seat.kind);
     if (path === 'none') continue;
     const capacity = shared.get(rule.mode) ?? rule.capacity(situation);
-    if (capacity !== undefined) actives.push({ mode: rule.mode, path, capacity });
+    if (capacity === undefined) continue;
+    const { mode } = rule;
+    actives.push(wear && isWorn(mode, path) ? { mode, path, capacity, wear } : { mode, path, capacity });
   }
-  const grip = gripLength(joint, dimensions).value;
-  const left = preloadLeft(joint, situation, grip);
+  const left = preloadLeft(joint, situation, grip, creep);
   const force = forceToStayClosed(joint, slipFriction(joint, situation));
   const least = leastTorque({ force, left }, conversion, joint.tool);
   const allowedBy = (active: ActiveMode) => torqueAllowedByOf(active, joint, conversion);
@@ -129,6 +143,19 @@ export function tighten(
     most,
     ...(dial === undefined ? {} : { dial }),
   };
+}
+
+/** What the time under load does to the printed part; nothing where there is none. */
+function wearOf(
+  joint: AnswerableJoint,
+  situation: Situation,
+  grip: number,
+  { creep, creptHost }: Frame,
+): Wear | undefined {
+  const { duration } = joint.loads;
+  if (duration === 0) return undefined;
+  const left = preloadOnCreptHost(joint, situation, grip, creep);
+  return { creep: creep.host, hours: duration, factor: creptHost, left };
 }
 
 /** No screw fits: limits are still shown for a screw that would fill the insert. */

@@ -1,14 +1,18 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
 import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
+import { creepEntry } from '../relaxation/polymer-creep.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint, TorqueTool } from './joint.ts';
+import type { Wear } from './sustained.ts';
 
 /** A mode with what it bears and what loads it in this joint. */
 export interface ActiveMode {
   readonly mode: FailureMode;
   readonly path: LoadPath;
   readonly capacity: Capacity;
+  /** What the time under load does to it; absent where it does nothing. */
+  readonly wear?: Wear;
 }
 
 /** Guards a multiple of the step against binary dust. */
@@ -83,6 +87,14 @@ export interface ModeTorque {
   readonly torque: Derived;
 }
 
+/** What a mode bears over the factor when the time under load has passed, N or N·mm. */
+export const borneBy = ({ capacity, wear }: ActiveMode, joint: Joint): number =>
+  capacity.characteristic.value / (joint.factors.limits * (wear?.factor ?? 1));
+
+/** Clamp force on a mode, when the time has passed, for each N·mm of the setting, 1/mm. */
+export const forceOnMode = ({ wear }: ActiveMode, joint: Joint, conversion: TorqueToForce): number =>
+  ((wear?.left.value ?? 1) * (1 + joint.tool.deviation)) / conversion.slippery;
+
 /**
  * Largest torque that one mode allows, as a plain number; see torqueAllowedBy.
  * @param active - a mode that the clamp force or the torque loads
@@ -92,18 +104,21 @@ export interface ModeTorque {
  * @source vdi-2230 tightening torque
  */
 export function torqueAllowedByOf(active: ActiveMode, joint: Joint, conversion: TorqueToForce): number {
-  const borne = active.capacity.characteristic.value / joint.factors.limits;
-  const strongestTurn = 1 + joint.tool.deviation;
+  const borne = borneBy(active, joint);
   return active.path === 'torque'
-    ? borne / (conversion.threadShare * strongestTurn)
-    : (Math.max(0, borne - joint.loads.pull) * conversion.slippery) / strongestTurn;
+    ? borne / (conversion.threadShare * (1 + joint.tool.deviation))
+    : Math.max(0, borne - joint.loads.pull) / forceOnMode(active, joint, conversion);
 }
 
 /**
  * Largest torque to dial as far as one mode asks: low end of friction, high end of the tool.
  *
- *     T = max(0, Rk/S − P) · k_low/(1 + δ)        force modes: the pull comes on top of the clamp force
- *     T = Rk/S/(share · (1 + δ))                  torque-out: only the thread's share turns the insert
+ *     T = max(0, Rk/S − P) · k_low/(1 + δ)              force modes: the pull comes on top of the clamp force
+ *     T = max(0, Rk/(S · c) − P)/R_F · k_low/(1 + δ)    plastic that the time under load wears down
+ *     T = Rk/S/(share · (1 + δ))                        torque-out: only the thread's share turns the insert
+ *
+ * Strength falls with the creep factor c, the clamp force with R_F. c · R_F never falls below 1 and grows with time, so
+ * the end of the time asks for the least; see sustainedCapacity and preloadOnCreptHost.
  *
  * @param active - a mode that the clamp force or the torque loads
  * @param joint - pull P [N], factor S [-], tool deviation δ [-]
@@ -111,38 +126,32 @@ export function torqueAllowedByOf(active: ActiveMode, joint: Joint, conversion: 
  * @returns T [N·mm], 0 where the pull alone uses the mode up
  * @source vdi-2230 tightening torque
  * @source iso-6789 deviation of the tool
+ * @source own-model strength falls as the creep modulus
  */
 export function torqueAllowedBy(active: ActiveMode, joint: Joint, conversion: TorqueToForce): ModeTorque {
+  const { mode, wear } = active;
   const { characteristic } = active.capacity;
   const { limits } = joint.factors;
   const { deviation } = joint.tool;
   const common = [entryFrom(characteristic), entry('S', limits, '-'), entry('δ', deviation, '-')];
+  const most = {
+    symbol: 'T_most',
+    value: torqueAllowedByOf(active, joint, conversion),
+    unit: 'N·mm',
+    source: 'vdi-2230',
+    standing: characteristic.standing,
+  } as const;
   if (active.path === 'torque') {
-    return {
-      mode: active.mode,
-      torque: {
-        symbol: 'T_most',
-        value: torqueAllowedByOf(active, joint, conversion),
-        unit: 'N·mm',
-        formula: 'R_k/S/(a · (1 + δ))',
-        entries: [...common, entryFrom(conversion.ways.threadShare)],
-        source: 'vdi-2230',
-        standing: characteristic.standing,
-      },
-    };
+    const entries = [...common, entryFrom(conversion.ways.threadShare)];
+    return { mode, torque: { ...most, formula: 'R_k/S/(a · (1 + δ))', entries } };
   }
-  return {
-    mode: active.mode,
-    torque: {
-      symbol: 'T_most',
-      value: torqueAllowedByOf(active, joint, conversion),
-      unit: 'N·mm',
-      formula: 'max(0, R_k/S − P) · k_low/(1 + δ)',
-      entries: [...common, entry('P', joint.loads.pull, 'N'), entryFrom(conversion.ways.slippery)],
-      source: 'vdi-2230',
-      standing: characteristic.standing,
-    },
-  };
+  const byForce = [...common, entry('P', joint.loads.pull, 'N'), entryFrom(conversion.ways.slippery)];
+  if (wear === undefined) {
+    return { mode, torque: { ...most, formula: 'max(0, R_k/S − P) · k_low/(1 + δ)', entries: byForce } };
+  }
+  const formula = 'max(0, R_k/(S · c) − P)/R_F · k_low/(1 + δ)';
+  const byTime = [creepEntry(wear.creep, wear.hours), entryFrom(wear.left), entry('t', wear.hours, 'h')];
+  return { mode, torque: { ...most, formula, entries: [...byForce, ...byTime] } };
 }
 
 /**

@@ -1,4 +1,5 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { sharesOf } from '../host/little-known.ts';
+import { carefulEntry, type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
 import type { InsertRule, Situation } from './situation.ts';
 import { hoopPerPressure, pressFitPressureOf } from './thick-ring.ts';
@@ -92,23 +93,24 @@ export function coldSettingHoopStress(situation: Situation): Derived {
  *
  *     q = min(1, σset/σh) · E(1000 h)/E        0 for a heat-set insert
  *
- * The ring cannot carry more than its strength; what it carries relaxes.
+ * The ring cannot carry more than its strength; what it carries relaxes. Of a little known creep ratio the high end
+ * counts here: the less it relaxes, the more stays locked in.
  *
  * @param situation - setting method, hoop stress on setting and hoop strength [MPa]
  * @returns q [-], 0 … below 1
  * @source own-model locked-in hoop stress
  */
 export function lockedInShare(situation: Situation): Derived {
-  const relaxed = situation.material.creepRatio1000h.value;
+  const relaxed = carefulEntry('r_1000', sharesOf(situation.material.creepRatio1000h, 'high'), '-');
   const hot = situation.setting === 'heat-set';
   const stress = coldSettingHoopStress(situation);
   const { hoop } = situation.strengths;
   return {
     symbol: 'q',
-    value: hot ? 0 : Math.min(1, stress.value / hoop.value) * relaxed,
+    value: hot ? 0 : Math.min(1, stress.value / hoop.value) * relaxed.value,
     unit: '-',
     formula: hot ? '0, melted in' : 'min(1, σ_set/σ_h) · r_1000',
-    entries: hot ? [] : [entryFrom(stress), entryFrom(hoop), entry('r_1000', relaxed, '-')],
+    entries: hot ? [] : [entryFrom(stress), entryFrom(hoop), relaxed],
     source: 'own-model',
     standing: 'estimate',
   };

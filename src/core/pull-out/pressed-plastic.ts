@@ -1,5 +1,6 @@
+import { sharesOf } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { carefulEntry, type Derived, entryFrom } from '../sources/derived.ts';
 import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
 import type { Capacity } from './limit.ts';
 
@@ -8,7 +9,8 @@ import type { Capacity } from './limit.ts';
  *
  *     F = σc · A        long-term F · E(1000 h)/E
  *
- * The characteristic value is the long-term one, unless the scatter between set-ups leaves less.
+ * The characteristic value is the long-term one, unless the scatter between set-ups leaves less. Of a little known creep
+ * ratio the low end counts.
  *
  * @param pressed - symbol of the force, area A [mm²], compressive strength σc [MPa], the polymer with its creep ratio
  * @returns median and characteristic force [N]
@@ -21,7 +23,7 @@ export function pressedPlastic(pressed: {
   readonly polymer: PrintedMaterial;
 }): Capacity {
   const { symbol, area, compressive, polymer } = pressed;
-  const relaxed = polymer.creepRatio1000h.value;
+  const relaxed = carefulEntry('r_1000', sharesOf(polymer.creepRatio1000h, 'low'), '-');
   const median: Derived = {
     symbol,
     value: compressive.value * area.value,
@@ -34,10 +36,10 @@ export function pressedPlastic(pressed: {
   const scattered = characteristicOf(median, lessCertain(UNTESTED, compressive));
   const longTerm: Derived = {
     symbol: 'R_k',
-    value: median.value * relaxed,
+    value: median.value * relaxed.value,
     unit: 'N',
     formula: 'R · r_1000',
-    entries: [{ symbol: 'R', value: median.value, unit: 'N', from: median }, entry('r_1000', relaxed, '-')],
+    entries: [{ symbol: 'R', value: median.value, unit: 'N', from: median }, relaxed],
     source: 'printed-materials',
     standing: 'estimate',
   };

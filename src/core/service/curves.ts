@@ -1,7 +1,7 @@
 import type { PrintedMaterial } from '../host/material.ts';
 import { greatestServiceTemperature, REFERENCE_TEMPERATURE, strengthLeft } from '../host/temperature.ts';
 import type { Insert } from '../inserts/insert.ts';
-import { preloadLeftAt } from '../joint/clamp-loop.ts';
+import { preloadLeftAt } from '../joint/preload-left.ts';
 import { situationOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { frameOf, tighten } from '../joint/tightening.ts';

@@ -1,7 +1,8 @@
 import { REFERENCE_TEMPERATURE } from '../host/temperature.ts';
 import type { Insert } from '../inserts/insert.ts';
-import { preloadLeftAt } from '../joint/clamp-loop.ts';
+import type { JointCreep } from '../joint/clamp-loop.ts';
 import type { TorqueToForce } from '../joint/demand.ts';
+import { preloadLeftAt, preloadOnCreptHost } from '../joint/preload-left.ts';
 import { situationOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { frameOf, tighten } from '../joint/tightening.ts';
@@ -17,11 +18,12 @@ export interface Moment {
   /** Its loads are those of the time. */
   readonly joint: AnswerableJoint;
   readonly situation: Situation;
+  readonly creep: JointCreep;
   readonly actives: readonly ActiveMode[];
   readonly conversion: TorqueToForce;
   /** Smallest share of the preload up to this time: what keeps the joint closed, [-]. */
   readonly leastLeft: Derived;
-  /** Share of the preload at this time: what loads the modes, [-]. */
+  /** Share of the preload at this time: what loads the modes of a host that has crept, [-]. */
   readonly left: Derived;
   /** Share of the pull that the screw feels, [-]. */
   readonly share: Derived;
@@ -62,10 +64,11 @@ function momentOf(id: StateId, joint: AnswerableJoint, insert: Insert): Moment &
     id,
     joint,
     situation,
+    creep: frame.creep,
     actives,
     conversion,
     leastLeft: left,
-    left: preloadLeftAt(joint, situation, grip, joint.loads.duration),
+    left: preloadOnCreptHost(joint, situation, grip, frame.creep),
     share: pullShare(joint, situation, grip),
     grip,
   };

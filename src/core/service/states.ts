@@ -1,12 +1,11 @@
 import type { Limit } from '../joint/assessment.ts';
-import { warmLawOf } from '../joint/clamp-loop.ts';
 import { asSetting, greatestClampForce } from '../joint/limits.ts';
+import { sustainedCapacity } from '../joint/sustained.ts';
 import type { ActiveMode } from '../joint/torque-window.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { closedChecks } from './closed-checks.ts';
 import type { Moment } from './moments.ts';
 import type { ServiceState } from './service-state.ts';
-import { sustainedCapacity } from './sustained.ts';
 
 /**
  * A joint at one time: what every mode bears and what loads it, and whether it stays closed.
@@ -16,7 +15,8 @@ import { sustainedCapacity } from './sustained.ts';
  *     opens:       F_low · R against S_c · (1 − Φ) · P
  *     slips:       μ · (F_low · R − (1 − Φ) · P) against S_c · Q
  *
- * Strength is asked with the force at the time, closing with the smallest force up to it.
+ * Strength is asked with the force at the time, closing with the smallest force up to it; both where the printed part may
+ * have crept the most.
  *
  * @param moment - the joint at the time
  * @param torque - torque dialled [N·mm], above 0
@@ -47,10 +47,9 @@ export function serviceState(moment: Moment, torque: Derived): ServiceState {
 }
 
 function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
-  const { id, joint, situation, share, conversion, left } = moment;
+  const { id, joint, creep, share, conversion, left } = moment;
   const { pull, duration } = joint.loads;
   const high = greatestClampForce(torque, joint, conversion);
-  const law = warmLawOf(situation.material, joint.loads.serviceTemperature);
   const demandOn = (active: ActiveMode): Derived => {
     const common = { source: 'own-model', standing: 'estimate' } as const;
     switch (active.path) {
@@ -93,7 +92,7 @@ function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
   // Key by key: spreads of every row cost a seventh of all sensitivities.
   const rows = moment.actives.map((active): Limit => {
     const { mode, path } = active;
-    const capacity = sustainedCapacity(mode, active.capacity, law, duration);
+    const capacity = sustainedCapacity(mode, active.capacity, creep.host, duration);
     const demand = demandOn(active);
     if (!(demand.value > 0)) return { mode, path, capacity, demand, governs: false };
     const factor = capacity.characteristic.value / demand.value;

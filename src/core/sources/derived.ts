@@ -27,7 +27,15 @@ export interface Derived {
   readonly source: SourceId;
   readonly standing: Standing;
   /** Ends between which a little known value lies; absent where it is known as well as its kind usually is. */
-  readonly range?: { readonly low: number; readonly high: number };
+  readonly range?: Range;
+}
+
+/** What is known of a little known value. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+  /** What is expected, where the value itself is the careful end; absent where the value is in the middle. */
+  readonly middle?: number;
 }
 
 /** A value put into a formula that has no derivation of its own. */
@@ -38,4 +46,21 @@ export function entry(symbol: string, value: number, unit: CoreUnit): Entry {
 /** A computed number put into a further formula, with its way kept. */
 export function entryFrom(derived: Derived): Entry {
   return { symbol: derived.symbol, value: derived.value, unit: derived.unit, from: derived };
+}
+
+/** Range of a value that is taken at its careful end; none where nothing is in doubt. */
+export const rangeOfCareful = (ends: Required<Range>): Pick<Derived, 'range'> =>
+  ends.low === ends.high ? {} : { range: ends };
+
+/** A value of a table put in at its careful end, with its range where it has one. */
+export function carefulEntry(
+  symbol: string,
+  careful: { readonly value: number; readonly ends: Required<Range> },
+  unit: CoreUnit,
+): Entry {
+  const { value, ends } = careful;
+  if (ends.low === ends.high) return entry(symbol, value, unit);
+  const common = { source: 'printed-materials', standing: 'estimate' } as const;
+  const entries = [entry(symbol, value, unit)];
+  return entryFrom({ symbol, value, unit, formula: symbol, entries, range: ends, ...common });
 }

@@ -26,6 +26,7 @@ const window = (least: number, most: number, dial: number) =>
     kind: 'window',
     least: torque('a', least),
     most: torque('b', most),
+    mostAtOnce: most,
     dial: torque('c', dial),
     limitedBy: 'screw-yield',
     clampForceLow: torque('d', 1),
@@ -64,7 +65,7 @@ describe('dialMargin', () => {
 describe('holdingLimit', () => {
   test('is the pull’s where the pull loads what holds least', () => {
     const { shown } = findingsOf(SENSOR_LID);
-    expect(shown && holdingLimit(shown.assessment)).toMatchObject({ path: 'pull', demand: { value: 90 } });
+    expect(shown && holdingLimit(shown.assessment)).toMatchObject({ path: 'pull', demand: { value: 70 } });
   });
   test('is absent where no load is given', () => {
     const { shown } = findingsOf(NEW_JOINT);

@@ -77,12 +77,12 @@ describe('the page', () => {
     expect(answerTo('Which insert?').textContent).not.toBe(before);
     await user.click(screen.getByText('Undo'));
     expect(answerTo('Which insert?').textContent).toBe(before);
-    expect(named('Pull on this joint')).toHaveValue('90');
+    expect(named('Pull on this joint')).toHaveValue('70');
     // With nothing left to undo the press keeps the focus, and does nothing.
     expect(screen.getByText('Undo')).toHaveFocus();
     expect(screen.getByText('Undo')).toHaveAttribute('aria-disabled', 'true');
     await user.keyboard('{Enter}');
-    expect(named('Pull on this joint')).toHaveValue('90');
+    expect(named('Pull on this joint')).toHaveValue('70');
   });
   test('answers for the insert whose reading was edited', async () => {
     const user = await renderApp({ kind: 'read', document: SENSOR_LID });

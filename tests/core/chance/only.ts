@@ -1,8 +1,9 @@
-import type { ChanceModel, SampledMode } from '../../../src/core/chance/chance-model.ts';
+import type { ChanceModel } from '../../../src/core/chance/chance-model.ts';
 import type { ChanceResult } from '../../../src/core/chance/chance-result.ts';
 import { chanceResult } from '../../../src/core/chance/chance-result.ts';
 import { seededGenerator } from '../../../src/core/chance/generator.ts';
 import { emptyCounters, sampleChance } from '../../../src/core/chance/sample-chance.ts';
+import type { SampledMode } from '../../../src/core/chance/sampled-modes.ts';
 
 const still = (mode: SampledMode): SampledMode => ({
   ...mode,
@@ -18,6 +19,9 @@ export const withoutScatter = (model: ChanceModel): ChanceModel => ({
   threadFriction: { ...model.threadFriction, deviation: 0 },
   headFriction: { ...model.headFriction, deviation: 0 },
   slipFriction: { ...model.slipFriction, deviation: 0 },
+  lost: { ...model.lost, deviation: 0 },
+  lostAtEnd: { ...model.lostAtEnd, deviation: 0 },
+  crept: { ...model.crept, deviation: 0 },
   boreDeviation: 0,
   knurlDeviation: 0,
   modes: model.modes.map(still),

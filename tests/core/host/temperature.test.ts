@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PrintedMaterial } from '../../../src/core/host/material.ts';
 import { greatestServiceTemperature, strengthLeft } from '../../../src/core/host/temperature.ts';
-import { HOST_MATERIALS, PC, PETG, PLA } from '../../../src/data/host-materials.ts';
+import { HOST_MATERIALS, PA12, PC, PETG, PLA } from '../../../src/data/host-materials.ts';
 import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
@@ -58,12 +58,29 @@ describe('strengthLeft', () => {
       }
     }
   });
-  test('shows both estimates', () => {
-    expect(strengthLeft(PLA, 40).entries).toEqual([
+  test('shows both estimates, the little known ratio at its low end: 0.75 with the loss doubled is 0.6', () => {
+    const { entries, range } = strengthLeft(PLA, 40);
+    expect(entries).toMatchObject([
       { symbol: 'T_s', value: 60, unit: '°C' },
       { symbol: 'T', value: 40, unit: '°C' },
-      { symbol: 'r_T', value: 0.75, unit: '-' },
+      { symbol: 'r_T', value: 0.75 / 1.25, unit: '-' },
     ]);
+    expect(entries.map(({ from }) => from?.range)).toEqual([
+      undefined,
+      undefined,
+      { low: 0.75 / 1.25, middle: 0.75, high: 0.75 / 0.875 },
+    ]);
+    // The line to softening is lower at both ends: 20/37.
+    expect(range).toBeUndefined();
+  });
+  test('of a polymer that may soften sooner follows the low end: PA12, 95 to 120 °C (hand calculation)', () => {
+    // At 60 °C: lines (95 − 60)/72 = 0.486, 50/87 = 0.575, 60/97 = 0.619; ratio 0.65/1.35 = 0.481, 0.65, 0.65/0.825
+    const { value, range, entries } = strengthLeft(PA12, 60);
+    expectPublished(value, '0.481');
+    expectPublished(range?.low ?? 0, '0.481');
+    expectPublished(range?.middle ?? 0, '0.575');
+    expectPublished(range?.high ?? 0, '0.619');
+    expect(entries[0]).toMatchObject({ value: 95, from: { range: { low: 95, middle: 110, high: 120 } } });
   });
 });
 
@@ -71,5 +88,10 @@ describe('greatestServiceTemperature', () => {
   test('lies 10 K below softening: 50 °C for PLA that softens at 60 °C', () => {
     expect(greatestServiceTemperature(PLA)).toBe(50);
     expect(greatestServiceTemperature(PC)).toBe(137);
+  });
+  test('counts from the low end of a little known softening, 95 … 120 °C of PA12, unless asked otherwise', () => {
+    expect(greatestServiceTemperature(PA12)).toBe(85);
+    expect(greatestServiceTemperature(PA12, 'middle')).toBe(100);
+    expect(greatestServiceTemperature(PA12, 'high')).toBe(110);
   });
 });

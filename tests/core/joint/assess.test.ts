@@ -104,6 +104,10 @@ describe('notices', () => {
         loads: { pull_N: 0, shear_N: 0 },
       },
     ],
+    ['creep-little-known', { gap_mm: 0.4 }],
+    ['warmth-little-known', { host: { material: 'pa12' }, loads: { serviceTemperature_degC: 60 } }],
+    ['window-hangs-on-little-known', { gap_mm: 0.4, loads: { pull_N: 31, shear_N: 3 } }],
+    ['most-torque-by-time', { gap_mm: 0.4, loads: { pull_N: 12, shear_N: 1 } }],
     ['bond-untested', {}],
   ])('%s', (code, changes, record) => {
     expect(codesOf(changes, record)).toContain(code);
@@ -116,6 +120,24 @@ describe('notices', () => {
       },
     };
     expect(codesOf(quiet, LONG)).toEqual(['bond-untested']);
+  });
+  test('say nothing of time and warmth where the polymer is known, or where no plastic is in the loop', () => {
+    const little: readonly NoticeCode[] = [
+      'creep-little-known',
+      'warmth-little-known',
+      'most-torque-by-time',
+    ];
+    for (const changes of [{ host: { material: 'pc' }, gap_mm: 0.4, loads: { duration_h: 0 } }, {}]) {
+      expect(codesOf(changes).filter((code) => little.includes(code))).toEqual([]);
+    }
+    expect(codesOf({ host: { material: 'pc' }, gap_mm: 0.4 })).not.toContain('creep-little-known');
+  });
+  test('name the polymer that is little known, not the one that is known', () => {
+    const { notices } = assessed({ clamped: { material: 'pla' }, host: { material: 'pc' }, gap_mm: 0.4 });
+    const creep = notices.find(({ code }) => code === 'creep-little-known');
+    expect(creep?.facts).toMatchObject({ material: 'PLA', hours: 8760 });
+    const both = assessed({ clamped: { material: 'pla' }, gap_mm: 0.4 }).notices;
+    expect(both.find(({ code }) => code === 'creep-little-known')?.facts['material']).toBe('PETG and PLA');
   });
   test('come each at most once', () => {
     const codes = codesOf({ setting: 'hammered', tool: { kind: 'hand' }, seat: 'over-gap' });
@@ -132,6 +154,19 @@ describe('stopOf', () => {
     expect(stopOf(givenJoint({ use: 'lifting', host: { material: 'resin' } }))).toEqual({
       code: 'use-endangers-people',
       use: 'lifting',
+    });
+  });
+  test('decides by the low end of a little known softening, and says what the other end would', () => {
+    const warm = (serviceTemperature_degC: number) =>
+      givenJoint({ host: { material: 'pa12' }, loads: { serviceTemperature_degC } });
+    expect(stopOf(warm(85))).toBeUndefined();
+    expect(stopOf(warm(85.1))).toEqual({
+      code: 'too-near-softening',
+      material: 'PA12',
+      serviceTemperature: 85.1,
+      softening: 95,
+      greatest: 85,
+      atBest: { softening: 120, greatest: 110 },
     });
   });
 });

@@ -37,6 +37,19 @@ const active = (
   path,
   capacity: { median: given('F', 2 * force, 'N'), characteristic: given('R_k', force, 'N') },
 });
+/** The same mode after 100 h: crept by 1 + 0.06 · 100^0.5, with 0.7 of the clamp force on it. */
+const worn = (mode: ActiveMode): ActiveMode => {
+  const law = { m: 0.06, n: 0.5 };
+  return {
+    ...mode,
+    wear: {
+      creep: { low: law, middle: law, high: law },
+      hours: 100,
+      factor: 1.6,
+      left: given('R_F', 0.7, '-'),
+    },
+  };
+};
 const tool = (settings: readonly number[], step = 50) => ({ ...JOINT.tool, settings, step });
 
 describe('forceToStayClosed', () => {
@@ -74,6 +87,20 @@ describe('torqueAllowedBy', () => {
   test('turns only by the share of the thread on the torque path (hand calculation)', () => {
     // 1700/1.2/(0.67 · 1.06) = 1994.75
     expectRelative(torqueAllowedBy(active('torque', 1700), JOINT, CONVERSION).torque.value, 1994.744, 1e-6);
+  });
+  test('leaves what plastic bears after the time, loaded by what is then left (hand calculation)', () => {
+    // (900/(1.2 · 1.6) − 70)/0.7 · 0.43/1.06 = 231.08
+    const { torque } = torqueAllowedBy(worn(active('clamp', 900)), JOINT, CONVERSION);
+    expectRelative(torque.value, 231.0815364, 1e-9);
+    expect(torque.formula).toBe('max(0, R_k/(S · c) − P)/R_F · k_low/(1 + δ)');
+    const put = new Map(torque.entries.map(({ symbol, value }) => [symbol, value]));
+    expect(['c', 'R_F', 't'].map((symbol) => put.get(symbol))).toEqual([1.6, 0.7, 100]);
+  });
+  test('of worn plastic loads it, after the time, to what it then bears over the factor (inverse)', () => {
+    const mode = worn(active('clamp', 1310));
+    const { torque } = torqueAllowedBy(mode, JOINT, CONVERSION);
+    const force = greatestClampForce(torque, JOINT, CONVERSION);
+    expectRelative(force.value * 0.7 + 70, 1310 / (1.2 * 1.6));
   });
   test('is 0 where the pull alone uses the mode up', () => {
     expect(torqueAllowedBy(active('clamp', 83), JOINT, CONVERSION).torque.value).toBe(0);
@@ -169,5 +196,12 @@ describe('limitingMode', () => {
     const found = limitingMode([active(path, force), active(path, 2.3 * force)], JOINT, CONVERSION, 240);
     expectRelative(found?.multiple ?? 0, multiple);
     expect(found?.mode.capacity.characteristic.value).toBe(force);
+  });
+  test.each([
+    ['pull', 900 / 1.2 / 1.6 / 70],
+    // Borne after the time over what the least torque and the pull then ask.
+    ['clamp', 900 / 1.2 / 1.6 / ((240 * 0.7 * 1.06) / 0.43 + 70)],
+  ] as const)('of the %s path counts what the time takes of plastic (hand calculation)', (path, multiple) => {
+    expectRelative(limitingMode([worn(active(path, 900))], JOINT, CONVERSION, 240)?.multiple ?? 0, multiple);
   });
 });

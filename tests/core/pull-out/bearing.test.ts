@@ -24,8 +24,8 @@ describe('headBearing', () => {
   test('on plastic bears for years only what creep and scatter leave (hand calculation)', () => {
     const found = headBearing.capacity(situationWith(printed));
     expectRelative(found.median.value, PETG.compressive.value * 11.109, 1e-4);
-    // The scatter between set-ups leaves 0.51, creep 0.65.
-    expectRelative(found.characteristic.value / found.median.value, 0.5096, 1e-4);
+    // The scatter between set-ups leaves 0.51; creep 0.65 as expected, 0.65/(0.65 + 2 · 0.35) at the careful end.
+    expectRelative(found.characteristic.value / found.median.value, 0.65 / 1.35);
   });
 });
 

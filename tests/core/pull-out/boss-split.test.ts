@@ -39,15 +39,18 @@ describe('lockedInShare', () => {
   test('of a heat-set insert is 0: it melted in', () => {
     expect(lockedInShare(situationOfNumbers())).toMatchObject({ value: 0, formula: '0, melted in' });
   });
-  test('of a cold-set one at its strength is what creep leaves', () => {
+  test('of a cold-set one at its strength is the most that creep may leave: 0.65/(0.65 + 0.35/2) of PETG', () => {
     const driven = situationOfNumbers({ setting: 'cold-pressed', strengths: { hoop: 31 } });
     expect(coldSettingHoopStress(driven).value).toBeGreaterThan(31);
-    expectRelative(lockedInShare(driven).value, PETG.creepRatio1000h.value);
+    expectRelative(lockedInShare(driven).value, 0.65 / 0.825);
+    const { from } = lockedInShare(driven).entries.find(({ symbol }) => symbol === 'r_1000') ?? {};
+    expectRelative(from?.range?.low ?? 0, 0.65 / 1.35);
+    expect(from?.range?.middle).toBe(0.65);
   });
   test('is less below the strength, in proportion', () => {
     const stress = coldSettingHoopStress(situationOfNumbers({ setting: 'hammered' })).value;
     const strong = situationOfNumbers({ setting: 'hammered', strengths: { hoop: 4 * stress } });
-    expectRelative(lockedInShare(strong).value, PETG.creepRatio1000h.value / 4);
+    expectRelative(lockedInShare(strong).value, 0.65 / 0.825 / 4);
   });
 });
 

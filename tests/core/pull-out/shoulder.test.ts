@@ -19,11 +19,11 @@ describe('shoulderArea', () => {
 });
 
 describe('shoulderYield', () => {
-  test('of 57 MPa on 10.556 mm² is 602 N, for years 307 N (hand calculation, scatter 0.5096)', () => {
+  test('of 57 MPa on 10.556 mm² is 602 N, for years 290 N (hand calculation, creep may leave 0.65/1.35)', () => {
     // π/4 · (25 − 11.56) = 10.556
     const found = shoulderYield.capacity(situationOfNumbers());
     expectPublished(found?.median.value ?? 0, '602');
-    expectPublished(found?.characteristic.value ?? 0, '307');
+    expectPublished(found?.characteristic.value ?? 0, '290');
   });
 });
 

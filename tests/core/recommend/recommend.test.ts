@@ -15,7 +15,7 @@ const DRAWER = [
   insert('wide', 5.57, 4.91, 6.1),
 ];
 /** Loads that the plastic decides: the order is not one of metal limits that are all alike. */
-const ON_PLASTIC: Changes = { gap_mm: 0.4, loads: { pull_N: 31, shear_N: 3 } };
+const ON_PLASTIC: Changes = { gap_mm: 0.4, loads: { pull_N: 12, shear_N: 1 } };
 
 function answered(changes: Changes): Extract<Recommendation, { kind: 'answered' }> {
   const found = recommended(changes);
@@ -96,7 +96,7 @@ describe('recommend: loads', () => {
     const reserves = (times: number) =>
       answered({
         ...ON_PLASTIC,
-        loads: { pull_N: 26 * times, shear_N: 3 * times },
+        loads: { pull_N: 13 * times, shear_N: 1 * times },
         drawer: DRAWER,
       }).ranked.map(({ assessment }) => [assessment.insertId, assessment.loadReserve?.value ?? 0] as const);
     const full = new Map(reserves(1));
@@ -110,7 +110,7 @@ describe('recommend: loads', () => {
     const at = (times: number) =>
       answered({
         ...ON_PLASTIC,
-        loads: { pull_N: 26 * times, shear_N: 3 * times },
+        loads: { pull_N: 13 * times, shear_N: 1 * times },
         tool: { step_Nm: 0.001 },
       });
     const reserve = at(1).ranked[0]?.assessment.loadReserve?.value ?? 0;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { preloadLeftAt } from '../../../src/core/joint/clamp-loop.ts';
+import { preloadLeftAt } from '../../../src/core/joint/preload-left.ts';
 import { situationOf, surroundingsOf } from '../../../src/core/joint/situation-of.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
 import { type PreloadCurve, preloadCurves, strengthCurve } from '../../../src/core/service/curves.ts';

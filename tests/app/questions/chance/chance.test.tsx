@@ -113,7 +113,7 @@ describe('How sure?', () => {
     expect(row.textContent).toContain('tightening loads nothing of that');
   });
   test('samples at the most where no torque fits, and says so', async () => {
-    const closed: Changes = { gap_mm: 0.4, tool: { kind: 'hand' }, loads: { pull_N: 140 } };
+    const closed: Changes = { gap_mm: 0.4, tool: { kind: 'hand' }, loads: { pull_N: 90 } };
     const { torque } = assessed(closed);
     expect(torque.kind).toBe('refused');
     const { client } = show(closed);

@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { sustainedCapacity } from '../../../src/core/joint/sustained.ts';
 import type { FailureMode } from '../../../src/core/pull-out/limit.ts';
-import { sustainedCapacity } from '../../../src/core/service/sustained.ts';
 import fc from '../../support/fast-check.ts';
 import { given } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const LAW = { m: 0.1, n: 0.5 };
+const KNOWN = { low: LAW, middle: LAW, high: LAW };
 const CAPACITY = { median: given('F_ks', 900, 'N'), characteristic: given('R_k', 460, 'N') };
-const lasting = (mode: FailureMode, hours: number) => sustainedCapacity(mode, CAPACITY, LAW, hours);
+const lasting = (mode: FailureMode, hours: number) => sustainedCapacity(mode, CAPACITY, KNOWN, hours);
 
 describe('sustainedCapacity', () => {
   test('is half of 900 and 460 N after 100 h with m 0.1 and n 0.5: 1 + 0.1 · √100 (hand calculation)', () => {
@@ -39,6 +40,18 @@ describe('sustainedCapacity', () => {
         expectRelative(characteristic.value / median.value, 460 / 900);
       }),
     );
+  });
+  test('takes the most creep off the characteristic value, what is expected off the median (hand calculation)', () => {
+    const little = { low: { m: 0.2, n: 0.5 }, middle: LAW, high: { m: 0.05, n: 0.5 } };
+    const { median, characteristic } = sustainedCapacity('boss-tear', CAPACITY, little, 100);
+    // 1 + 0.1 · 10, 1 + 0.2 · 10; at best 1 + 0.05 · 10
+    expectRelative(median.value, 450);
+    expectRelative(characteristic.value, 460 / 3);
+    expect(characteristic.entries[1]).toMatchObject({
+      symbol: 'c',
+      value: 3,
+      from: { range: { low: 1.5, middle: 2, high: 3 } },
+    });
   });
   test('keeps what it came from', () => {
     expect(lasting('boss-tear', 100).characteristic).toMatchObject({

@@ -1,0 +1,49 @@
+import { type End, shareAt } from '../host/little-known.ts';
+import type { PrintedMaterial } from '../host/material.ts';
+import { strengthShareAt } from '../host/temperature.ts';
+import { carefulEntry, type Entry } from '../sources/derived.ts';
+import { type CreepLaw, creepFactorOf, creepLaw } from './findley.ts';
+import { warmCreepLaw } from './warm-creep.ts';
+
+/**
+ * Creep of a polymer at service temperature within what is known of it: at the low end of the stiffness that is left it
+ * creeps the most, at the high end the least.
+ */
+export type PolymerCreep = Readonly<Record<End, CreepLaw>>;
+
+/**
+ * Creep of a polymer at service temperature, at both ends and in the middle of what is known of it.
+ *
+ *     E(t)/E0 = 1/(1 + m · θ^−2.4 · tⁿ)
+ *
+ * Each law goes through the modulus ratios at its own end, and is made faster by the strength left θ at that end.
+ *
+ * @param polymer - modulus ratios after 1 h, 24 h, 1000 h and strength in the warmth [-]
+ * @param serviceTemperature - T [°C]
+ * @returns the three laws
+ * @source findley-iso-899 power law of creep
+ * @source own-model growth with temperature, range of a little known share
+ */
+export function polymerCreep(polymer: PrintedMaterial, serviceTemperature: number): PolymerCreep {
+  const lawAt = (end: End): CreepLaw =>
+    warmCreepLaw(
+      creepLaw({
+        after1h: shareAt(polymer.creepRatio1h, end),
+        after24h: shareAt(polymer.creepRatio24h, end),
+        after1000h: shareAt(polymer.creepRatio1000h, end),
+      }),
+      strengthShareAt(polymer, serviceTemperature, end),
+    );
+  return { low: lawAt('low'), middle: lawAt('middle'), high: lawAt('high') };
+}
+
+/** Whether the ends of what is known of a polymer's creep differ. */
+export const isCreepInDoubt = ({ low, high }: PolymerCreep): boolean => low.m !== high.m || low.n !== high.n;
+
+/** Creep factor put into a formula: the most that the polymer may have crept, with its range. */
+export function creepEntry(creep: PolymerCreep, hours: number): Entry {
+  // The less stiffness is left, the greater the factor: the ends change places.
+  const at = (end: End) => creepFactorOf(creep[end], hours);
+  const ends = { low: at('high'), middle: at('middle'), high: at('low') };
+  return carefulEntry('c', { value: ends.high, ends }, '-');
+}
