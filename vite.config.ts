@@ -2,6 +2,10 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { contentPolicy } from './.ci/content-policy-plugin.ts';
 import { offline } from './.ci/offline-plugin.ts';
+import { ProjectByProject } from './.ci/test-order.ts';
+
+/** Tests of what happens before a part of the program has been fetched: what they load, they load anew. */
+const FRESH = ['tests/app/quantity/parse-quantity.test.ts', 'tests/app/fields/quantity-field.test.tsx'];
 
 export default defineConfig({
   // Relative addresses: the build can be served from any folder.
@@ -21,22 +25,28 @@ export default defineConfig({
   test: {
     environment: 'node',
     pool: 'threads',
+    maxWorkers: '100%',
+    sequence: { sequencer: ProjectByProject },
+    // Files share what they have loaded, and those of the page one document, which page-setup.ts clears.
+    isolate: false,
+    unstubGlobals: true,
     projects: [
+      { extends: true, test: { name: 'pure', include: ['tests/**/*.test.ts'], exclude: FRESH } },
       {
         extends: true,
         test: {
-          name: 'pure',
-          include: ['tests/**/*.test.ts'],
-          exclude: ['tests/{app,support,workers}/**'],
-          // Nothing here keeps a state or touches a global: the files may share what they have loaded.
-          isolate: false,
+          name: 'page',
+          include: ['tests/**/*.test.tsx'],
+          exclude: FRESH,
+          setupFiles: ['tests/support/page-setup.ts'],
         },
       },
       {
         extends: true,
         test: {
-          name: 'page',
-          include: ['tests/{app,support,workers}/**/*.test.{ts,tsx}'],
+          name: 'fresh',
+          include: FRESH,
+          isolate: true,
           setupFiles: ['tests/support/page-setup.ts'],
         },
       },

@@ -1,10 +1,17 @@
-import { afterEach } from 'vitest';
+import { afterEach, vi } from 'vitest';
 
 // Only for tests that opt in to a page with "@vitest-environment jsdom": the other ones stay quick.
 if (typeof document !== 'undefined') {
-  const { cleanup } = await import('@testing-library/react');
+  const { cleanup, configure } = await import('@testing-library/react');
   await import('@testing-library/jest-dom/vitest');
-  afterEach(cleanup);
+  // One document serves many files: none of them finds what another one has set.
+  configure({ defaultHidden: false });
+  localStorage.clear();
+  history.replaceState(null, '', '/');
+  afterEach(() => {
+    vi.useRealTimers();
+    cleanup();
+  });
   // Edits of a page go through its door; a person types later than it takes to load.
   const { openDoor } = await import('../../src/app/state/door.ts');
   await openDoor();
