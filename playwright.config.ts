@@ -27,7 +27,8 @@ export default defineConfig({
     contextOptions: { reducedMotion: 'reduce' },
     locale: 'en-GB',
     timezoneId: 'UTC',
-    trace: 'retain-on-failure',
+    // A trace would take nearly as long as the tests; "npx playwright test --trace on FILE" writes one.
+    screenshot: 'only-on-failure',
   },
   projects: [
     { name: 'desktop', testIgnore: /phone\.spec/, use: { viewport: { width: 1440, height: 900 } } },

@@ -14,8 +14,6 @@ import {
 } from './sheet.ts';
 
 test.describe.configure(PATIENCE);
-// A picture of the whole page at each of some hundred presses would take longer than the presses.
-test.use({ trace: { mode: 'retain-on-failure', snapshots: false } });
 
 /** More presses than the page has places to stop at. */
 const MOST_STOPS = 400;
