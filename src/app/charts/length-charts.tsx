@@ -84,7 +84,8 @@ const LengthDrawing = memo(function LengthDrawing({
               chosenInsertId={chosenInsertId}
               width={panelWidth}
               lengths={lengths}
-              forces={forces}
+              loads={forces}
+              unit="N"
             />
             <p className={styles['axis']}>pull-out, N, over insert length, mm</p>
           </div>

@@ -1,15 +1,18 @@
 import { Area, ComposedChart, Line, ReferenceDot, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
 import { forceNumber, forceText } from '../../wording/amount.ts';
-import type { Panel } from './length-series.ts';
+import type { BandPoint, Panel } from './length-series.ts';
+import { tickTexts } from './nice-ticks.ts';
 import { slopeLabel } from './slope-label.ts';
 
 export interface LengthPanelProps {
-  readonly panel: Panel;
+  readonly panel: Panel<BandPoint>;
   readonly others: readonly Panel[];
   readonly chosenInsertId: string;
   readonly width: number;
   readonly lengths: readonly number[];
-  readonly forces: readonly number[];
+  /** Ticks of the upright axis, N or N·mm. */
+  readonly loads: readonly number[];
+  readonly unit: 'N' | 'N·mm';
   /** What coupons say of this diameter: a full dot where the bond gave way, an open one where it held at least that. */
   readonly tested?: readonly Tested[];
 }
@@ -19,8 +22,8 @@ export interface Tested {
   readonly says: 'broke' | 'held';
   /** mm */
   readonly length: number;
-  /** N */
-  readonly force: number;
+  /** N or N·mm */
+  readonly load: number;
 }
 
 const NOTHING_TESTED: readonly Tested[] = [];
@@ -30,12 +33,13 @@ export const AXIS = { stroke: 'var(--hair)', tick: { fill: 'var(--ink2)', fontSi
 export const NAMES_ON_TOP = 1500;
 const MARGIN = { top: 12, right: 12, bottom: 0, left: 0 };
 
-/** Pull-out over length for one knurl diameter: band from 1 in 20 less to 1 in 20 more, median within. */
+/** Pull-out or torque over length for one knurl diameter: band from 1 in 20 less to 1 in 20 more, median within. */
 export function LengthPanel(props: LengthPanelProps) {
-  const { panel, others, chosenInsertId, width, lengths, forces, tested = NOTHING_TESTED } = props;
+  const { panel, others, chosenInsertId, width, lengths, loads, unit, tested = NOTHING_TESTED } = props;
   const rows = panel.points.map((point) => ({ ...point, band: [point.characteristic, point.upper] }));
   const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
-  const yDomain: [number, number] = [0, forces.at(-1) ?? 1];
+  const yDomain: [number, number] = [0, loads.at(-1) ?? 1];
+  const texts = unit === 'N' ? loads.map(forceNumber) : tickTexts(loads, 'N·m');
   return (
     <ComposedChart
       width={width}
@@ -49,8 +53,8 @@ export function LengthPanel(props: LengthPanelProps) {
       <YAxis
         type="number"
         domain={yDomain}
-        ticks={[...forces]}
-        tickFormatter={forceNumber}
+        ticks={[...loads]}
+        tickFormatter={(load: number) => texts[loads.indexOf(load)] ?? ''}
         width={52}
         {...AXIS}
       />
@@ -115,11 +119,11 @@ export function LengthPanel(props: LengthPanelProps) {
             : {})}
         />
       ))}
-      {tested.map(({ testId, says, length, force }) => (
+      {tested.map(({ testId, says, length, load }) => (
         <ReferenceDot
           key={testId}
           x={length}
-          y={force}
+          y={load}
           r={4.5}
           fill={says === 'broke' ? 'var(--ink)' : 'var(--paper)'}
           stroke={says === 'broke' ? 'var(--paper)' : 'var(--ink)'}
@@ -131,7 +135,7 @@ export function LengthPanel(props: LengthPanelProps) {
 }
 
 interface LineNamesProps {
-  readonly panel: Panel;
+  readonly panel: Panel<BandPoint>;
   readonly xDomain: readonly [number, number];
   readonly yDomain: readonly [number, number];
 }

@@ -3,7 +3,7 @@ import { insertDimensions } from '../../core/inserts/insert-dimensions.ts';
 import { GREATEST_LENGTH_IN_DIAMETERS } from '../../core/inserts/insert-faults.ts';
 import type { JointAssessment } from '../../core/joint/assessment.ts';
 import type { Joint } from '../../core/joint/joint.ts';
-import type { LengthPoint } from '../../core/recommend/length-curve.ts';
+import type { HoldBand, LengthPoint } from '../../core/recommend/length-curve.ts';
 import type { Recommendation } from '../../core/recommend/recommendation.ts';
 
 type Answered = Extract<Recommendation, { readonly kind: 'answered' }>;
@@ -15,11 +15,14 @@ export interface OwnPoint {
   readonly median: number;
 }
 
+/** What is held at one length. */
+export type BandPoint = HoldBand & Pick<LengthPoint, 'length'>;
+
 /** One knurl diameter of the drawer. */
-export interface Panel {
+export interface Panel<Point extends BandPoint = LengthPoint> {
   readonly knurlDiameter: number;
   readonly isChosen: boolean;
-  readonly points: readonly LengthPoint[];
+  readonly points: readonly Point[];
   readonly own: readonly OwnPoint[];
 }
 

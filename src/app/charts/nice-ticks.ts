@@ -4,7 +4,7 @@ import { valueText } from '../quantity/format.ts';
 
 /** Decimals that the ticks of a scale need, all alike: those of their step. */
 export const tickTexts = (ticks: readonly number[], unit: UnitSymbol): readonly string[] =>
-  ticks.map((tick) => valueText(tick, unit, { step: fromCore(ticks[1] ?? 1, unit) }));
+  ticks.map((tick) => valueText(tick, unit, { step: fromCore((ticks[1] ?? 1) - (ticks[0] ?? 0), unit) }));
 
 const STEPS = [1, 2, 5, 10];
 

@@ -11,12 +11,10 @@ export interface TestSample {
   readonly testIds: readonly string[];
   /** Coupons that only held: they have no place among the values, and leave them too low where there are any. */
   readonly held: number;
-  /** The same values by what was varied; empty where nothing was. */
-  readonly batches: readonly { readonly name: string; readonly sample: Sample }[];
 }
 
 /**
- * The tests of a set-up as plain samples: one size and one kind of test each, with their batches.
+ * The tests of a set-up as plain samples: one size and one kind of test each.
  *
  * No model is in it: loads at the insert as measured, lever included. A sample of one kind and one size only, since
  * pulls and turns, and two sizes, have no common mean.
@@ -42,7 +40,6 @@ export function testSamples({ findings }: SetupEvidence): readonly TestSample[] 
         sample: sampleOf(broke),
         testIds: broke.map(({ id }) => id),
         held: group.length - broke.length,
-        batches: batchesOf(broke),
       },
     ];
   });
@@ -52,13 +49,3 @@ const sampleOf = (tests: readonly BenchTest[]): Sample => ({
   values: tests.map(loadOf),
   unit: tests[0]?.shown.quantity === 'torque' ? 'N·mm' : 'N',
 });
-
-/** Without a name: as usual. One batch alone is nothing to compare. */
-function batchesOf(tests: readonly BenchTest[]): TestSample['batches'] {
-  const names = [...new Set(tests.map(({ batch }) => batch))];
-  if (names.length < 2) return [];
-  return names.map((name) => ({
-    name: name ?? 'as usual',
-    sample: sampleOf(tests.filter(({ batch }) => batch === name)),
-  }));
-}

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { evidenceOf } from '../../../src/core/bench/evidence.ts';
-import { compareBatches, sampleReport } from '../../../src/core/bench/sample-report.ts';
+import { sampleReport } from '../../../src/core/bench/sample-report.ts';
 import { testSamples } from '../../../src/core/bench/test-samples.ts';
 import type { TestRecord } from '../../../src/storage/document.ts';
 import { benchTest } from '../../support/bench-tests.ts';
 import { answerableJoint } from '../../support/joints.ts';
-import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectPublished } from '../../support/published.ts';
 
 function samplesOf(tests: readonly Partial<TestRecord>[]) {
   const [setup] = evidenceOf(
@@ -21,7 +21,7 @@ const PULLS = [{ value: 1040 }, { value: 1105 }, { value: 998 }, { value: 1122 }
 describe('testSamples', () => {
   test('holds the loads at the insert, lever and all, of those that gave way', () => {
     const [pulled] = samplesOf([...PULLS, { value: 300, leverRatio: 3 }, { value: 700, result: 'held' }]);
-    expect(pulled).toMatchObject({ insertId: 'usual', kind: 'pull-out', held: 1, batches: [] });
+    expect(pulled).toMatchObject({ insertId: 'usual', kind: 'pull-out', held: 1 });
     expect(pulled?.sample).toEqual({ values: [1040, 1105, 998, 1122, 1075, 900], unit: 'N' });
   });
   test('keeps pulls and turns apart', () => {
@@ -56,35 +56,5 @@ describe('sampleReport', () => {
     const { tolerance, plot } = sampleReport({ values: [1040], unit: 'N' });
     expect(tolerance.lognormal).toMatchObject({ kind: 'refused', code: 'too-few-values' });
     expect(plot.kind).toBe('refused');
-  });
-});
-
-describe('compareBatches', () => {
-  const of = (...values: number[]) => ({ values, unit: 'N' }) as const;
-  test('puts each batch over the first', () => {
-    const [one] = compareBatches([
-      { name: 'as usual', sample: of(1000, 1040, 961) },
-      { name: 'hotter', sample: of(1200, 1248, 1153.2) },
-    ]);
-    expect(one).toMatchObject({ name: 'hotter', first: 'as usual' });
-    if (one?.comparison.kind !== 'compared') throw new Error('not compared');
-    expectRelative(one.comparison.ratio.estimate.value.value, 1.2);
-    // Twice the scatter takes about four times the coupons.
-    const [wider] = compareBatches([
-      { name: 'as usual', sample: of(1000, 1083, 923) },
-      { name: 'hotter', sample: of(1200, 1299.6, 1107.6) },
-    ]);
-    const count = (found: typeof one | undefined) =>
-      found?.needed?.kind === 'tests' ? found.needed.each.value : 0;
-    expect(count(wider)).toBeGreaterThan(2.5 * count(one));
-    expect(count(wider)).toBeLessThan(5 * count(one));
-  });
-  test('says that a comparison takes two of each', () => {
-    const [one] = compareBatches([
-      { name: 'as usual', sample: of(1000, 1040) },
-      { name: 'hotter', sample: of(1200) },
-    ]);
-    expect(one?.comparison).toMatchObject({ kind: 'refused', code: 'too-few-values' });
-    expect(one).not.toHaveProperty('needed');
   });
 });

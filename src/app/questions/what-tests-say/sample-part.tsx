@@ -6,10 +6,9 @@ import type { Variation } from '../../../core/evidence/sample-summary.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
 import { amountText, decimalText, percentText } from '../../../wording/amount.ts';
 import { TEST_KIND_NAMES } from '../../../wording/bench-tests.ts';
-import { wordsOfNoValue } from '../../../wording/sample-report.ts';
+import { wordsOfNoPlot, wordsOfNoValue } from '../../../wording/sample-report.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
-import { BatchTable } from './batch-table.tsx';
 import { PlotTable } from './plot-table.tsx';
 import styles from './what-tests-say.module.css';
 
@@ -51,11 +50,7 @@ export function SamplePart({ of, name, within }: SamplePartProps) {
             lognormal={log.logDeviation}
             of={what}
           />
-          <tr>
-            <th scope="row">coefficient of variation, 95 % interval</th>
-            <td data-name="normal">{variationText(summary.variation)}</td>
-            <td data-name="lognormal">–</td>
-          </tr>
+          <VariationLine slot={slot} variation={summary.variation} of={what} />
           <Promised slot={slot} name="95 % hold it, 95 % sure (tolerance factor)" of={what} {...tolerance} />
           <Promised
             slot={slot}
@@ -71,7 +66,15 @@ export function SamplePart({ of, name, within }: SamplePartProps) {
               lognormal={plot.lognormal}
               of={what}
             />
-          ) : null}
+          ) : (
+            <Line
+              slot={slot}
+              name="straightness of the probability plot"
+              normal={wordsOfNoPlot(plot)}
+              lognormal={wordsOfNoPlot(plot)}
+              of={what}
+            />
+          )}
         </tbody>
       </table>
       {far === undefined ? null : (
@@ -86,18 +89,45 @@ export function SamplePart({ of, name, within }: SamplePartProps) {
         </Suspense>
       ) : null}
       {plot.kind === 'plotted' ? <PlotTable plot={plot} unit={of.sample.unit} /> : null}
-      <BatchTable batches={of.batches} slot={`${slot} batches`} />
     </>
   );
 }
 
+const VARIATION = 'coefficient of variation, 95 % interval';
+
+interface VariationLineProps {
+  readonly slot: string;
+  readonly of: string;
+  readonly variation: Variation | undefined;
+}
+
 /** "7 %, 4 % to 20 %"; so few values may leave the upper end open. */
-function variationText(variation: Variation | undefined): string {
-  if (variation === undefined) return 'takes two';
-  const { value, low, high } = variation;
-  if (low === undefined) return percentText(value.value);
-  const upper = high === undefined ? 'no upper end' : percentText(high.value);
-  return `${percentText(value.value)}, ${percentText(low.value)} to ${upper}`;
+function VariationLine({ slot, of, variation }: VariationLineProps) {
+  const own = `${slot} ${VARIATION}`;
+  const share = (derived: Derived, what: string) => {
+    const text = percentText(derived.value);
+    return <ComputedValue derived={derived} text={text} label={`${of}, ${what}, ${text}`} />;
+  };
+  return (
+    <DerivationRow slot={own}>
+      <tr>
+        <th scope="row">{VARIATION}</th>
+        <td data-name="normal">
+          {variation === undefined ? 'takes two' : share(variation.value, 'coefficient of variation')}
+          {variation?.low === undefined ? null : (
+            <>
+              , {share(variation.low, 'coefficient of variation, lower end')} to{' '}
+              {variation.high === undefined
+                ? 'no upper end'
+                : share(variation.high, 'coefficient of variation, upper end')}
+            </>
+          )}
+        </td>
+        <td data-name="lognormal">–</td>
+      </tr>
+      <DerivationSlot name={own} columns={3} />
+    </DerivationRow>
+  );
 }
 
 interface LineProps {

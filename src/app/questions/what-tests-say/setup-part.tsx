@@ -21,6 +21,7 @@ import { useFindings, useSheet } from '../../state/sheet-context.ts';
 import { BondTable } from './bond-table.tsx';
 import { nameOfTested } from './names.ts';
 import { SamplePart } from './sample-part.tsx';
+import { StrengthPart } from './strength-part.tsx';
 import styles from './what-tests-say.module.css';
 
 const BondPicture = lazy(() => import('../../charts/bond-picture.tsx'));
@@ -60,6 +61,7 @@ export function SetupPart({ setup, isOwn }: SetupPartProps) {
         <BondPicture setup={setup} size={size} name={nameOfTested(setup)(size)} />
       </Suspense>
       <Samples setup={setup} />
+      <StrengthPart setup={setup} />
     </section>
   );
 }

@@ -11,6 +11,7 @@ import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.
 import { insertName } from '../../joint/drawer/insert-name.ts';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
 import { QuestionSection } from '../question-section.tsx';
+import { ComparePart } from './compare-part.tsx';
 import { EvidenceSwitch } from './evidence-switch.tsx';
 import { ProofPlanPart } from './proof-plan.tsx';
 import { SetupPart } from './setup-part.tsx';
@@ -35,6 +36,7 @@ export default function WhatTestsSay() {
         <>
           <EvidenceSwitch />
           <Setups setups={setups} own={evidence?.ofJoint} />
+          <ComparePart findings={evidence?.findings ?? []} />
         </>
       )}
       <ProofPlanPart />
