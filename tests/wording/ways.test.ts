@@ -112,7 +112,11 @@ describe('a regression of strength', () => {
         ]),
         found.residual,
         ...(found.determination ? [found.determination] : []),
-        ...[expected, mean.low, mean.high, next.low, next.high],
+        expected,
+        mean.low,
+        mean.high,
+        next.low,
+        next.high,
       ];
     });
     expect(numbers.length).toBeGreaterThan(25);
