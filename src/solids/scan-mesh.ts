@@ -1,5 +1,5 @@
 import type { NumberList } from './number-list.ts';
-import { readNumber } from './read-number.ts';
+import { readNumber, readShortNumber, shortNumber } from './read-number.ts';
 
 const LESS = 0x3c;
 const GREATER = 0x3e;
@@ -88,14 +88,6 @@ function after(bytes: Uint8Array, from: number, wanted: Uint8Array): number {
   return from + wanted.length;
 }
 
-/** End of the number that begins here, as far as digits and a point go. */
-function digitsEnd(bytes: Uint8Array, from: number): number {
-  let at = bytes[from] === HYPHEN ? from + 1 : from;
-  for (let byte = bytes[at] ?? 0; (byte >= 0x30 && byte <= 0x39) || byte === 0x2e; byte = bytes[at] ?? 0)
-    at += 1;
-  return at;
-}
-
 /** Reads an element written in the usual way into `found`; the place after it, −1 where it is written otherwise. */
 function readUsual(
   bytes: Uint8Array,
@@ -104,21 +96,19 @@ function readUsual(
 ): number {
   const a = after(bytes, from, first);
   if (a < 0) return -1;
-  const aEnd = digitsEnd(bytes, a);
-  const b = after(bytes, aEnd, second);
+  found[0] = readShortNumber(bytes, a);
+  const b = after(bytes, shortNumber.end, second);
   if (b < 0) return -1;
-  const bEnd = digitsEnd(bytes, b);
-  const c = after(bytes, bEnd, third);
+  found[1] = readShortNumber(bytes, b);
+  const c = after(bytes, shortNumber.end, third);
   if (c < 0) return -1;
-  const cEnd = digitsEnd(bytes, c);
-  let at = after(bytes, cEnd, last);
+  found[2] = readShortNumber(bytes, c);
+  let at = after(bytes, shortNumber.end, last);
   if (at < 0) return -1;
   if (bytes[at] === SPACE) at += 1;
-  if (bytes[at] !== SLASH || bytes[at + 1] !== GREATER) return -1;
-  found[0] = readNumber(bytes, a, aEnd);
-  found[1] = readNumber(bytes, b, bEnd);
-  found[2] = readNumber(bytes, c, cEnd);
-  return at + 2;
+  const isWhole = bytes[at] === SLASH && bytes[at + 1] === GREATER;
+  // Longer numbers are read the slow way.
+  return isWhole && !Number.isNaN(found[0] + found[1] + found[2]) ? at + 2 : -1;
 }
 
 /** Reads the attributes of an element from the end of its name into `found`; the place after it, −1 where damaged. */

@@ -1,7 +1,7 @@
 import type { FacetModel } from './facet-model.ts';
 import { nextEdge } from './neighbours.ts';
 import { sampleOf } from './sample.ts';
-import { along, directionOf, dot, type Point, vertexAt } from './surface.ts';
+import { along, areaOf, directionOf, dot, type Point, vertexAt } from './surface.ts';
 
 /** How far a facet may lean against an axis and still be of its wall: triangles of a curved wall lean a little. */
 export const LEANING_SINE = Math.sin((12 * Math.PI) / 180);
@@ -100,7 +100,7 @@ function directionAcrossNormals(
     const face = faces[place] ?? 0;
     const normal = normalAt(model, face);
     if (near !== undefined && Math.abs(dot(normal, near)) > 2 * LEANING_SINE) continue;
-    const area = model.areas[face] ?? 0;
+    const area = areaOf(model.surface, face);
     xx += area * normal.x * normal.x;
     xy += area * normal.x * normal.y;
     xz += area * normal.x * normal.z;

@@ -13,10 +13,11 @@ const SMOOTH_COSINE = Math.cos((61.5 * Math.PI) / 180);
 export interface FacetModel {
   readonly surface: Surface;
   readonly neighbours: Int32Array;
-  /** x, y and z of the outward normal of each triangle, length 1; 0 for a triangle without area. */
-  readonly normals: Float64Array;
-  /** Area of each triangle, mm². */
-  readonly areas: Float64Array;
+  /**
+   * x, y and z of the outward normal of each triangle, length 1; 0 for a triangle without area. In single precision:
+   * they tell angles apart, no measure is taken from them.
+   */
+  readonly normals: Float32Array;
   /** A code of TURN for each edge. "smooth" turns inward by no more than a hexagon does. */
   readonly turns: Uint8Array;
   /** Largest side of the box round the surface, mm. */
@@ -31,15 +32,14 @@ export interface FacetModel {
   readonly weights: Float64Array;
 }
 
-/** Normals and areas of the triangles as wound, and six times the volume inside. */
+/** Normals of the triangles as wound, and six times the volume inside. */
 function facets({ positions, triangles }: Surface) {
-  const normals = new Float64Array(triangles.length);
-  const areas = new Float64Array(triangles.length / 3);
+  const normals = new Float32Array(triangles.length);
   let volume = 0;
-  for (let face = 0; face < areas.length; face += 1) {
-    const a = 3 * (triangles[3 * face] ?? 0);
-    const b = 3 * (triangles[3 * face + 1] ?? 0);
-    const c = 3 * (triangles[3 * face + 2] ?? 0);
+  for (let at = 0; at < triangles.length; at += 3) {
+    const a = 3 * (triangles[at] ?? 0);
+    const b = 3 * (triangles[at + 1] ?? 0);
+    const c = 3 * (triangles[at + 2] ?? 0);
     const ax = positions[a] ?? 0;
     const ay = positions[a + 1] ?? 0;
     const az = positions[a + 2] ?? 0;
@@ -54,17 +54,16 @@ function facets({ positions, triangles }: Surface) {
     const nz = ux * vy - uy * vx;
     volume += ax * nx + ay * ny + az * nz;
     const length = Math.sqrt(nx * nx + ny * ny + nz * nz);
-    areas[face] = length / 2;
     if (!(length > 0)) continue;
-    normals[3 * face] = nx / length;
-    normals[3 * face + 1] = ny / length;
-    normals[3 * face + 2] = nz / length;
+    normals[at] = nx / length;
+    normals[at + 1] = ny / length;
+    normals[at + 2] = nz / length;
   }
-  return { normals, areas, volume };
+  return { normals, volume };
 }
 
 /** The code of the edge between two triangles, with the height of the second one's far corner over the first. */
-function turnAt(normals: Float64Array, face: number, other: number, height: number): number {
+function turnAt(normals: Float32Array, face: number, other: number, height: number): number {
   const nx = normals[3 * face] ?? 0;
   const ny = normals[3 * face + 1] ?? 0;
   const nz = normals[3 * face + 2] ?? 0;
@@ -82,7 +81,7 @@ function turnAt(normals: Float64Array, face: number, other: number, height: numb
   return cosine >= SMOOTH_COSINE ? TURN.smooth : TURN.inward;
 }
 
-function turnsOf({ positions, triangles }: Surface, neighbours: Int32Array, normals: Float64Array) {
+function turnsOf({ positions, triangles }: Surface, neighbours: Int32Array, normals: Float32Array) {
   const turns = new Uint8Array(triangles.length);
   for (let edge = 0; edge < turns.length; edge += 1) {
     const other = neighbours[edge] ?? NONE;
@@ -103,7 +102,8 @@ function turnsOf({ positions, triangles }: Surface, neighbours: Int32Array, norm
 
 /** Normals, neighbours and turns of a surface. */
 export function facetModel(surface: Surface): FacetModel {
-  const { normals, areas, volume } = facets(surface);
+  const { normals, volume } = facets(surface);
+  const faces = surface.triangles.length / 3;
   const isInsideOut = volume < 0;
   if (isInsideOut) for (let at = 0; at < normals.length; at += 1) normals[at] = -(normals[at] ?? 0);
   const neighbours = neighboursOf(surface);
@@ -112,12 +112,11 @@ export function facetModel(surface: Surface): FacetModel {
     surface,
     neighbours,
     normals,
-    areas,
     turns,
     extent: extentOf(surface),
     isInsideOut,
-    marks: new Int32Array(areas.length),
-    taken: new Uint8Array(areas.length),
+    marks: new Int32Array(faces),
+    taken: new Uint8Array(faces),
     weights: new Float64Array(surface.positions.length / 3),
   };
 }

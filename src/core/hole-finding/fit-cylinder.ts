@@ -59,12 +59,18 @@ function nearer(corners: readonly Corner[], cylinder: Cylinder, middle: number):
   const view = against(cylinder);
   const { u: towardsU, v: towardsV } = across(cylinder.axis);
   const equations = normalEquations(5);
+  // One for all corners: a list for each would be most of the work.
+  const row = new Float64Array(5);
   for (const { place, weight } of corners) {
     const { u, v, w } = view(place);
     const distance = Math.sqrt(u * u + v * v);
     if (distance === 0) continue;
-    const [cosine, sine, arm] = [u / distance, v / distance, w - middle];
-    equations.add([cosine, sine, 1, arm * cosine, arm * sine], distance - cylinder.radius, weight);
+    row[0] = u / distance;
+    row[1] = v / distance;
+    row[2] = 1;
+    row[3] = (w - middle) * row[0];
+    row[4] = (w - middle) * row[1];
+    equations.add(row, distance - cylinder.radius, weight);
   }
   const [shiftU, shiftV, growth, tiltU, tiltV] = equations.solve() ?? [];
   if (shiftU === undefined || shiftV === undefined || growth === undefined) return undefined;

@@ -27,8 +27,10 @@ const UP: Point = { x: 0, y: 0, z: 1 };
 
 /** Angles round the axis with those that are the same taken together, rising. */
 function distinctAngles(angles: readonly number[]): readonly number[] {
-  const sorted = [...angles].sort((one, other) => one - other);
-  const distinct = sorted.filter((angle, place) => angle - (sorted[place - 1] ?? -Infinity) > SAME_ANGLE);
+  const sorted = new Float64Array(angles).sort();
+  const distinct = Array.from(
+    sorted.filter((angle, place) => angle - (sorted[place - 1] ?? -Infinity) > SAME_ANGLE),
+  );
   const [first = 0] = distinct;
   const last = distinct.at(-1) ?? 0;
   return distinct.length > 1 && first + 2 * Math.PI - last <= SAME_ANGLE ? distinct.slice(1) : distinct;
@@ -66,14 +68,12 @@ function outline(model: FacetModel, wall: Wall) {
   const seen = (vertex: number) => view(vertexAt(surface, vertex));
   let [least, most, flat] = [Infinity, -Infinity, Infinity];
   for (const face of wall.faces) {
-    const corners = [0, 1, 2].map((corner) => seen(surface.triangles[3 * face + corner] ?? 0));
-    let before = corners.at(-1);
-    for (const corner of corners) {
-      least = Math.min(least, corner.w);
-      most = Math.max(most, corner.w);
-      if (before !== undefined) flat = Math.min(flat, distanceToLine(before, corner));
-      before = corner;
-    }
+    const a = seen(surface.triangles[3 * face] ?? 0);
+    const b = seen(surface.triangles[3 * face + 1] ?? 0);
+    const c = seen(surface.triangles[3 * face + 2] ?? 0);
+    least = Math.min(least, a.w, b.w, c.w);
+    most = Math.max(most, a.w, b.w, c.w);
+    flat = Math.min(flat, distanceToLine(a, b), distanceToLine(b, c), distanceToLine(c, a));
   }
   let [length, drawnLength] = [0, 0];
   const drawn: number[] = [];
@@ -81,11 +81,12 @@ function outline(model: FacetModel, wall: Wall) {
     const vector = edgeVector(model, edge);
     const long = Math.sqrt(dot(vector, vector));
     length += long;
-    const ends = [seen(surface.triangles[edge] ?? 0), seen(surface.triangles[nextEdge(edge)] ?? 0)];
-    const angles = ends.map(({ u, v }) => Math.atan2(v, u));
     if (Math.abs(dot(vector, wall.cylinder.axis)) < PARALLEL_COSINE * long) continue;
     drawnLength += long;
-    drawn.push(...angles);
+    for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0]) {
+      const { u, v } = seen(vertex);
+      drawn.push(Math.atan2(v, u));
+    }
   }
   const isDrawn = drawnLength >= DRAWN_SHARE * length;
   return { least, most, flat, isDrawn, angles: distinctAngles(drawn) };

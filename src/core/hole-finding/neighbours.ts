@@ -6,24 +6,19 @@ export const NONE = -1;
 /** The edge that follows in the same triangle. */
 export const nextEdge = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
 
-/** Edges by their lower vertex: those of vertex v stand in `edges` from `starts[v]` to `starts[v + 1]`. */
-function edgesByLowerVertex({ positions, triangles }: Surface) {
-  const starts = new Uint32Array(positions.length / 3 + 1);
-  const edges = new Uint32Array(triangles.length);
-  const lowerOf = (edge: number) => Math.min(triangles[edge] ?? 0, triangles[nextEdge(edge)] ?? 0);
-  for (let edge = 0; edge < edges.length; edge += 1) {
-    const next = lowerOf(edge) + 1;
-    starts[next] = (starts[next] ?? 0) + 1;
+/**
+ * Edges in chains by their lower vertex, which both triangles of an edge share: `first[v]` begins the chain of vertex v,
+ * `next[edge]` goes on, `NONE` ends it.
+ */
+function chainsByLowerVertex({ positions, triangles }: Surface) {
+  const first = new Int32Array(positions.length / 3).fill(NONE);
+  const next = new Int32Array(triangles.length);
+  for (let edge = next.length - 1; edge >= 0; edge -= 1) {
+    const lower = Math.min(triangles[edge] ?? 0, triangles[nextEdge(edge)] ?? 0);
+    next[edge] = first[lower] ?? NONE;
+    first[lower] = edge;
   }
-  for (let v = 1; v < starts.length; v += 1) starts[v] = (starts[v] ?? 0) + (starts[v - 1] ?? 0);
-  const free = starts.slice();
-  for (let edge = 0; edge < edges.length; edge += 1) {
-    const lower = lowerOf(edge);
-    const place = free[lower] ?? 0;
-    edges[place] = edge;
-    free[lower] = place + 1;
-  }
-  return { starts, edges };
+  return { first, next };
 }
 
 /**
@@ -32,23 +27,25 @@ function edgesByLowerVertex({ positions, triangles }: Surface) {
  * Time grows with the number of triangles, however many meet in one vertex.
  */
 export function neighboursOf(surface: Surface): Int32Array {
-  const { positions, triangles } = surface;
-  const neighbours = new Int32Array(triangles.length).fill(NONE);
-  const { starts, edges } = edgesByLowerVertex(surface);
+  const { triangles } = surface;
+  const { first, next } = chainsByLowerVertex(surface);
+  // An edge that has been looked at needs its place in the chain no more: its neighbour takes it.
+  const neighbours = next;
   // For each upper vertex: the lower vertex it was last seen with, one past its number, the edge, and how often.
-  const seenWith = new Uint32Array(positions.length / 3);
-  const seenEdge = new Uint32Array(seenWith.length);
-  const seenTimes = new Uint32Array(seenWith.length);
-  for (let lower = 0; lower + 1 < starts.length; lower += 1) {
-    const end = starts[lower + 1] ?? 0;
-    for (let place = starts[lower] ?? 0; place < end; place += 1) {
-      const edge = edges[place] ?? 0;
-      const from = triangles[edge] ?? 0;
-      const upper = from === lower ? (triangles[nextEdge(edge)] ?? 0) : from;
+  const seenWith = new Uint32Array(first.length);
+  const seenEdge = new Uint32Array(first.length);
+  const seenTimes = new Uint32Array(first.length);
+  for (let lower = 0; lower < first.length; lower += 1) {
+    for (let edge = first[lower] ?? NONE; edge !== NONE; ) {
+      const here = edge;
+      edge = next[here] ?? NONE;
+      neighbours[here] = NONE;
+      const from = triangles[here] ?? 0;
+      const upper = from === lower ? (triangles[nextEdge(here)] ?? 0) : from;
       if (upper === lower) continue;
       if (seenWith[upper] !== lower + 1) {
         seenWith[upper] = lower + 1;
-        seenEdge[upper] = edge;
+        seenEdge[upper] = here;
         seenTimes[upper] = 1;
         continue;
       }
@@ -61,8 +58,8 @@ export function neighboursOf(surface: Surface): Int32Array {
         if (partner !== NONE) neighbours[partner] = NONE;
         neighbours[other] = NONE;
       } else if (triangles[other] !== from) {
-        neighbours[edge] = other;
-        neighbours[other] = edge;
+        neighbours[here] = other;
+        neighbours[other] = here;
       }
     }
   }

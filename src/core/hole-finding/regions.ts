@@ -20,9 +20,10 @@ function headOf(parents: Int32Array, face: number): number {
  * at six edges or more: every wall of a hole lies in one of them, because its mouth is an edge that turns outward.
  * Each is a list of triangles.
  */
-export function regionsOf({ neighbours, turns, areas }: FacetModel): readonly Int32Array[] {
-  const parents = new Int32Array(areas.length);
-  for (let face = 0; face < parents.length; face += 1) parents[face] = face;
+export function regionsOf({ surface, neighbours, turns }: FacetModel): readonly Int32Array[] {
+  const faces = surface.triangles.length / 3;
+  const parents = new Int32Array(faces);
+  for (let face = 0; face < faces; face += 1) parents[face] = face;
   for (let edge = 0; edge < turns.length; edge += 1) {
     const other = neighbours[edge] ?? NONE;
     const turn = turns[edge];
@@ -33,9 +34,9 @@ export function regionsOf({ neighbours, turns, areas }: FacetModel): readonly In
     if (one < two) parents[two] = one;
     else parents[one] = two;
   }
-  const smooth = new Int32Array(areas.length);
-  const sizes = new Int32Array(areas.length);
-  for (let face = 0; face < areas.length; face += 1) {
+  const smooth = new Int32Array(faces);
+  const sizes = new Int32Array(faces);
+  for (let face = 0; face < faces; face += 1) {
     const head = headOf(parents, face);
     parents[face] = head;
     sizes[head] = (sizes[head] ?? 0) + 1;
@@ -45,11 +46,11 @@ export function regionsOf({ neighbours, turns, areas }: FacetModel): readonly In
     }
   }
   const regions = new Map<number, { readonly faces: Int32Array; filled: number }>();
-  for (let head = 0; head < areas.length; head += 1) {
+  for (let head = 0; head < faces; head += 1) {
     if ((smooth[head] ?? 0) >= LEAST_TURNS)
       regions.set(head, { faces: new Int32Array(sizes[head] ?? 0), filled: 0 });
   }
-  for (let face = 0; face < areas.length; face += 1) {
+  for (let face = 0; face < faces; face += 1) {
     const head = parents[face] ?? face;
     if ((smooth[head] ?? 0) < LEAST_TURNS) continue;
     const region = regions.get(head);

@@ -54,6 +54,16 @@ export function vertexAt({ positions }: Surface, vertex: number): Point {
   return { x: positions[at] ?? 0, y: positions[at + 1] ?? 0, z: positions[at + 2] ?? 0 };
 }
 
+/** Area of a triangle, mm². */
+export function areaOf(surface: Surface, face: number): number {
+  const { triangles } = surface;
+  const a = vertexAt(surface, triangles[3 * face] ?? 0);
+  const b = vertexAt(surface, triangles[3 * face + 1] ?? 0);
+  const c = vertexAt(surface, triangles[3 * face + 2] ?? 0);
+  const normal = cross(along(b, -1, a), along(c, -1, a));
+  return Math.hypot(normal.x, normal.y, normal.z) / 2;
+}
+
 /** Largest side of the box round a surface, mm; 0 for none. */
 export function extentOf({ positions }: Surface): number {
   let largest = 0;
