@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bondRows } from '../../src/core/bench/bond-rows.ts';
+import { bondBelow, bondRows } from '../../src/core/bench/bond-rows.ts';
 import { couponPoints } from '../../src/core/bench/coupon-points.ts';
 import { evidenceOf } from '../../src/core/bench/evidence.ts';
 import { derivationsWithin, meaningOf, meaningOfEntry } from '../../src/wording/symbols.ts';
@@ -87,6 +87,7 @@ describe('the numbers of the tests', () => {
         high,
         ...(slenderness ? [slenderness] : []),
       ]),
+      bondBelow(setup, 'usual', 0.25).after,
       ...couponPoints(setup, joint).flatMap(({ force, torque }) => [
         force,
         ...(torque ? [torque.value] : []),

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { NO_BREAK_SPACE } from '../../wording/amount.ts';
 import styles from './answers.module.css';
 import type { QuestionId } from './questions.ts';
 
@@ -28,4 +29,12 @@ export const Margin = ({ children }: { readonly children: ReactNode }) => (
 
 export const Why = ({ children }: { readonly children: ReactNode }) => (
   <p className={styles.why}>{children}</p>
+);
+
+/** The unit of a large answer, apart from its number where it is copied too. */
+export const AnswerUnit = ({ unit }: { readonly unit: string }) => (
+  <small>
+    {NO_BREAK_SPACE}
+    {unit}
+  </small>
 );

@@ -1,7 +1,7 @@
 import type { JointAssessment } from '../../core/joint/assessment.ts';
 import { chanceText, diameterNumber, lengthNumber, lengthText } from '../../wording/amount.ts';
 import { reasonForHole } from '../../wording/reasons.ts';
-import { Margin, Why } from './answer.tsx';
+import { AnswerUnit, Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
 import { ComputedAnswer } from './computed-answer.tsx';
 import { BELL_HEIGHT, Bell, RULER_WIDTH, Ruler } from './ruler.tsx';
@@ -28,8 +28,9 @@ export function HoleAnswer({ assessment }: { readonly assessment: JointAssessmen
           label={`Hole ${existing ? 'that is there' : 'to draw'}, diameter ${lengthText(drawn.value)}`}
           look="plain"
         />
-        <small>mm</small>
+        <AnswerUnit unit="mm" />
         <small className={styles.aside}>
+          {' '}
           <ComputedAnswer
             derived={depth}
             text={lengthNumber(depth.value)}

@@ -39,7 +39,7 @@ export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerPr
           label={words}
           look="plain"
         />
-        {rejection ? <small className={styles.aside}>out</small> : null}
+        {rejection ? <small className={styles.aside}> out</small> : null}
       </div>
       <HoldRuler assessment={assessment} />
       <HoldMargin assessment={assessment} />

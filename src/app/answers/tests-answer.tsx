@@ -5,7 +5,7 @@ import { STANDINGS } from '../../wording/standing.ts';
 import { reasonForTests } from '../../wording/what-tests-say.ts';
 import type { Findings } from '../state/findings.ts';
 import { useFindings, useSheetValue } from '../state/sheet-context.ts';
-import { Margin, Why } from './answer.tsx';
+import { AnswerUnit, Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
 import { ComputedAnswer } from './computed-answer.tsx';
 
@@ -53,7 +53,7 @@ export function TestsAnswer() {
           label={`Pull-out, from ${forceText(before.median.value)} to ${forceText(after.median.value)}`}
           look="plain"
         />
-        <small>N</small>
+        <AnswerUnit unit="N" />
       </div>
       <Margin>
         <b>

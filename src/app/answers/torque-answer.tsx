@@ -2,7 +2,7 @@ import type { JointAssessment, TorqueWindow } from '../../core/joint/assessment.
 import { percentText, torqueNumber, torqueText } from '../../wording/amount.ts';
 import { MODE_EVENTS, sentenceOfOpening } from '../../wording/names.ts';
 import { reasonForTorque } from '../../wording/reasons.ts';
-import { Margin, Why } from './answer.tsx';
+import { AnswerUnit, Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
 import { ComputedAnswer } from './computed-answer.tsx';
 import { dialMargin } from './margins.ts';
@@ -26,7 +26,7 @@ export function TorqueAnswer({ assessment }: { readonly assessment: JointAssessm
           label={`Torque to dial, ${torqueText(torque.dial.value)}`}
           look="plain"
         />
-        <small>N·m</small>
+        <AnswerUnit unit="N·m" />
       </div>
       <TorqueRuler torque={torque} />
       <Margin>

@@ -1,8 +1,8 @@
 import { memo, useMemo } from 'react';
 import { Area, ComposedChart, Line, ReferenceDot, XAxis, YAxis } from 'recharts';
 import type { SetupEvidence } from '../../core/bench/evidence.ts';
-import { decimalText, percentText } from '../../wording/amount.ts';
 import { type BondCurves, bondCurves, type DensityPoint } from './bond-curves.ts';
+import { BondTwin } from './bond-twin.tsx';
 import styles from './charts.module.css';
 import { LateFigure } from './late-figure.tsx';
 import { AXIS } from './length-panel.tsx';
@@ -46,7 +46,7 @@ const BondDrawing = memo(function BondDrawing({
         <DensityChart curves={curves} width={own} />
         <p className={styles['axis']}>bond factor</p>
       </div>
-      <BondTwin curves={curves} />
+      <BondTwin curves={curves} name={name} />
     </>
   );
 });
@@ -91,7 +91,7 @@ function DensityChart({ curves, width }: { readonly curves: BondCurves; readonly
       {marks.map(({ testId, says, bond }) => (
         <ReferenceDot
           key={testId}
-          x={bond}
+          x={bond.value}
           y={greatest * MARKS_AT}
           r={4.5}
           fill={says === 'broke' ? 'var(--ink)' : 'var(--paper)'}
@@ -135,53 +135,5 @@ function CurveName({ at, text, ink }: { readonly at: Place; readonly text: strin
         paintOrder: 'stroke',
       }}
     />
-  );
-}
-
-/** The same content as a table. */
-function BondTwin({ curves: { quantiles, marks } }: { readonly curves: BondCurves }) {
-  return (
-    <details className={styles['details']}>
-      <summary className="go">The picture as a table</summary>
-      <table className={styles['table']}>
-        <caption>Bond factor that a share of the next joints stays below</caption>
-        <thead>
-          <tr>
-            <th scope="col">Share below</th>
-            <th scope="col">without tests</th>
-            <th scope="col">with them</th>
-          </tr>
-        </thead>
-        <tbody>
-          {quantiles.map(({ share, before, after }) => (
-            <tr key={share}>
-              <th scope="row">{percentText(share)}</th>
-              <td>{decimalText(before, 2)}</td>
-              <td>{decimalText(after, 2)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      <table className={styles['table']}>
-        <caption>The coupons of this size</caption>
-        <thead>
-          <tr>
-            <th scope="col">Test</th>
-            <th scope="col">Bond factor</th>
-          </tr>
-        </thead>
-        <tbody>
-          {marks.map(({ testId, says, bond }) => (
-            <tr key={testId}>
-              <th scope="row">{testId.replace('-', ' ')}</th>
-              <td>
-                {says === 'held' ? 'at least ' : ''}
-                {decimalText(bond, 2)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
   );
 }

@@ -1,5 +1,6 @@
 import { bondInterval } from '../evidence/bond-prediction.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
+import { studentQuantile } from '../numerics/student-t.ts';
 import {
   type Bond,
   bondFactor,
@@ -107,4 +108,40 @@ function endOf(
 ): Derived {
   const entries = [entryFrom(factor), entry('t', quantile, '-'), entry('s', deviation, '-')];
   return { ...end, unit: '-', entries, source, standing: factor.standing };
+}
+
+/**
+ * Bond factor that a share of the next joints stays below, before and after the tests.
+ *
+ *     η · exp(t · s)        t quantile of Student's t at the share
+ *
+ * @param setup - what the tests of one set-up say
+ * @param size - id of the insert; of one that nobody pulled, what is said of every other
+ * @param share - [-], 0 < share < 1
+ * @returns bond factor without the tests and with them [-]
+ * @source own-model bond factor of a set-up
+ */
+export function bondBelow(
+  { setting, tested }: Pick<SetupEvidence, 'setting' | 'tested'>,
+  size: string,
+  share: number,
+): { readonly before: Derived; readonly after: Derived } {
+  const after = testedBond(tested.bySize.get(size) ?? tested.unpulled);
+  return {
+    before: belowOf({ factor: bondFactor(setting), scatter: UNTESTED }, share),
+    after: belowOf(after, share),
+  };
+}
+
+function belowOf({ factor, scatter }: Pick<Bond, 'factor' | 'scatter'>, share: number): Derived {
+  const t = studentQuantile(share, scatter.freedom);
+  return {
+    symbol: 'η_p',
+    value: factor.value * Math.exp(t * scatter.deviation),
+    unit: '-',
+    formula: 'η · exp(t · s)',
+    entries: [entryFrom(factor), entry('t', t, '-'), entry('s', scatter.deviation, '-')],
+    source: scatter.source,
+    standing: factor.standing,
+  };
 }

@@ -33,15 +33,14 @@ describe('bondCurves', () => {
       ['test-2', 'broke'],
       ['test-3', 'held'],
     ]);
-    expectPublished(marks[0]?.bond ?? 0, '0.680');
+    expectPublished(marks[0]?.bond.value ?? 0, '0.680');
     expect(bondCurves(setup, 'another').marks).toEqual([]);
   });
   test('gives the same as shares below: 0.43 for 1 in 20 and 0.85 for half without tests', () => {
-    expectPublished(quantiles[0]?.before ?? 0, '0.433');
-    expectRelative(quantiles[2]?.before ?? 0, 0.85);
-    expect(quantiles.map(({ after }) => after)).toEqual(
-      quantiles.map(({ after }) => after).toSorted((one, other) => one - other),
-    );
+    expectPublished(quantiles[0]?.before.value ?? 0, '0.433');
+    expectRelative(quantiles[2]?.before.value ?? 0, 0.85);
+    const after = quantiles.map((quantile) => quantile.after.value);
+    expect(after).toEqual(after.toSorted((one, other) => one - other));
   });
 });
 

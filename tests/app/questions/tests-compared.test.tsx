@@ -2,6 +2,7 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { TestsAnswer } from '../../../src/app/answers/tests-answer.tsx';
 import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import WhatTestsSay from '../../../src/app/questions/what-tests-say/what-tests-say.tsx';
 import { openDoor } from '../../../src/app/state/door.ts';
@@ -23,6 +24,9 @@ function show(tests: readonly Partial<TestRecord>[]) {
   render(
     <SheetProvider first={documentWithTests(records, { drawer: DRAWER })}>
       <DerivationsProvider>
+        <section aria-label="answer">
+          <TestsAnswer />
+        </section>
         <WhatTestsSay />
       </DerivationsProvider>
     </SheetProvider>,
@@ -154,6 +158,24 @@ describe('the loads by the statistics in print', () => {
     expect(
       await screen.findByRole('row', { name: /^straightness of the probability plot/ }),
     ).toHaveTextContent('takes three');
+  });
+});
+
+describe('the picture of the bond factor', () => {
+  test('has each number of its table with its derivation', async () => {
+    const user = show(pulls([77, 81, 84]));
+    await user.click(await screen.findByText('The picture as a table', {}, { timeout: 20_000 }));
+    await user.click(screen.getByRole('button', { name: /^25\s% below, with them, 0\.\d\d/ }));
+    expect(screen.getByText(/bond factor that a share of the next joints stays below/)).toBeVisible();
+    await user.click(screen.getByRole('button', { name: /^test 1, bond factor, 0\.\d\d/ }));
+    expect(screen.getByRole('region', { name: /^Derivation: test 1, bond factor/ })).toBeVisible();
+  });
+});
+
+describe('the fifth answer', () => {
+  test('keeps its unit apart from its number where it is copied', async () => {
+    show(pulls([101, 107]));
+    expect((await screen.findByLabelText('answer')).textContent).toMatch(/→ [\d,]+\u00a0N/);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bondRows, slendernessOf } from '../../../src/core/bench/bond-rows.ts';
+import { bondBelow, bondRows, slendernessOf } from '../../../src/core/bench/bond-rows.ts';
 import { evidenceOf, type SetupEvidence } from '../../../src/core/bench/evidence.ts';
 import type { TestRecord } from '../../../src/storage/document.ts';
 import { benchTest } from '../../support/bench-tests.ts';
@@ -39,5 +39,18 @@ describe('bondRows', () => {
   test('says how long the knurl of the coupons is: (5.3 − 0.28 · 4.93)/4.93 (hand calculation)', () => {
     expectPublished(slendernessOf(theInsert()).value, '0.795');
     expectPublished(rows[0]?.slenderness?.value ?? 0, '0.795');
+  });
+});
+
+describe('bondBelow', () => {
+  test('is the estimate and its ends without tests: 0.433 for 1 in 20 (t of 4 degrees of freedom 2.1318)', () => {
+    expectPublished(bondBelow(THREE, 'usual', 0.05).before.value, '0.433');
+    expect(bondBelow(THREE, 'usual', 0.5).before.value).toBe(0.85);
+    expectPublished(bondBelow(THREE, 'usual', 0.95).before.value, '1.668');
+  });
+  test('with the tests is the row of the size, and of an unknown size that of all others', () => {
+    const [pulled, others] = bondRows(THREE).rows;
+    expectRelative(bondBelow(THREE, 'usual', 0.05).after.value, pulled?.low.value ?? 0, 1e-9);
+    expectRelative(bondBelow(THREE, 'another', 0.95).after.value, others?.high.value ?? 0, 1e-9);
   });
 });
