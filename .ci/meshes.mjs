@@ -1,7 +1,8 @@
-// Gives the coupons' files to programs that are not this one: every STL to admesh, the 3MF to unzip, xmllint and lib3mf.
-// Run by .ci/run, which installs them; a missing program is a failure, never a pass. A damaged file must be found too.
+// Gives the coupons' files to programs that are not this one: every STL to admesh, the 3MF to unzip, to xmllint with a
+// schema for each of its parts, and to lib3mf. Run by .ci/run, which installs them; a missing program is a failure, never
+// a pass. A damaged file must be found too.
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -20,6 +21,51 @@ const scripts = dirname(fileURLToPath(import.meta.url));
 const VOLUME_TOLERANCE = 3e-4;
 /** Single precision of an STL, mm. */
 const SIZE_TOLERANCE = 1e-4;
+
+/** What xmllint ends with where a well-formed document does not follow its schema; a schema that it cannot read is another. */
+const INVALID = 3;
+/** The parts of a 3MF with the schema of each, and what a schema must find: an edit of the part that damages it. */
+const PARTS = [
+  {
+    part: '[Content_Types].xml',
+    schema: 'content-types.xsd',
+    damages: [
+      { what: 'a kind of file without its type', from: / ContentType="[^"]*"/, to: '' },
+      { what: 'a kind of file that is named twice', from: 'Extension="model"', to: 'Extension="rels"' },
+    ],
+  },
+  {
+    part: '_rels/.rels',
+    schema: 'relationships.xsd',
+    damages: [
+      { what: 'a relationship that leads nowhere', from: / Target="[^"]*"/, to: '' },
+      { what: 'an element of another name', from: /Relationship /, to: 'Relation ' },
+    ],
+  },
+  {
+    part: '3D/3dmodel.model',
+    schema: 'three-mf-core.xsd',
+    damages: [
+      { what: 'a unit that there is not', from: 'unit="millimeter"', to: 'unit="millimetre"' },
+      { what: 'a metadata without a name', from: /<metadata name="[^"]*"/, to: '<metadata' },
+      { what: 'an object without its number', from: '<object id="1"', to: '<object' },
+      { what: 'two objects of one number', from: '<object id="2"', to: '<object id="1"' },
+      { what: 'an object of a kind that there is not', from: 'type="model"', to: 'type="part"' },
+      { what: 'an object without a mesh', from: /<mesh>.*?<\/mesh>/s, to: '' },
+      { what: 'an element that there is not', from: '<resources>', to: '<resources><layer/>' },
+      { what: 'an attribute that there is not', from: '<vertex ', to: '<vertex w="1" ' },
+      { what: 'a vertex without z', from: / z="[^"]*"/, to: '' },
+      { what: 'a coordinate with a comma', from: / x="[^"]*"/, to: ' x="1,5"' },
+      { what: 'a coordinate that is no number', from: / y="[^"]*"/, to: ' y="NaN"' },
+      { what: 'a triangle without its third corner', from: / v3="[^"]*"/, to: '' },
+      { what: 'a triangle with a corner below 0', from: / v1="[^"]*"/, to: ' v1="-1"' },
+      { what: 'triangles before the vertices', from: '<vertices>', to: '<triangles/><vertices>' },
+      { what: 'a transform of eleven numbers', from: 'transform="1 0', to: 'transform="1' },
+      { what: 'an item whose object is not there', from: '<item objectid="1"', to: '<item objectid="9999"' },
+      { what: 'a model without a bed', from: /<build>.*<\/build>/s, to: '' },
+    ],
+  },
+];
 
 let passed = 0;
 /** @type {string[]} */
@@ -41,7 +87,7 @@ function expect(holds, what) {
 function output(program, ...words) {
   const { error, status, stdout, stderr } = spawnSync(program, words, { encoding: 'utf8', maxBuffer: 1e9 });
   if (error) throw new Error(`${program} does not run: ${error.message}`);
-  return { ok: status === 0, text: stdout, complaint: stderr.trim() };
+  return { status, ok: status === 0, text: stdout, complaint: stderr.trim() };
 }
 
 /**
@@ -133,6 +179,29 @@ function readByLibrary(file) {
 }
 
 /**
+ * A part of the 3MF must follow its schema, and a damaged one must not.
+ *
+ * @param {string} folder
+ * @param {(typeof PARTS)[number]} part
+ */
+function checkPart(folder, { part, schema, damages }) {
+  const path = join(folder, 'parts', part);
+  const rules = join(scripts, 'schemas', schema);
+  const validate = (/** @type {string} */ file) =>
+    output('xmllint', '--noout', '--nonet', '--huge', '--schema', rules, file);
+  const { ok, complaint } = validate(path);
+  expect(ok, `xmllint finds ${part} as its schema asks: ${complaint.slice(0, 1000)}`);
+  const whole = readFileSync(path, 'utf8');
+  for (const { what, from, to } of damages) {
+    const damaged = join(folder, 'damaged.xml');
+    const text = whole.replace(from, to);
+    writeFileSync(damaged, text);
+    const isRefused = validate(damaged).status === INVALID;
+    expect(text !== whole && isRefused, `${part}: ${what} is found out by the schema`);
+  }
+}
+
+/**
  * @param {string} folder
  * @param {Uint8Array} bytes
  * @param {readonly CouponFile[]} coupons
@@ -142,10 +211,7 @@ function checkThreeMf(folder, bytes, coupons) {
   writeFileSync(file, bytes);
   expect(output('unzip', '-tq', file).ok, 'unzip finds the 3MF whole');
   output('unzip', '-q', file, '-d', join(folder, 'parts'));
-  for (const part of ['[Content_Types].xml', '_rels/.rels', '3D/3dmodel.model']) {
-    const { ok, complaint } = output('xmllint', '--noout', '--huge', join(folder, 'parts', part));
-    expect(ok, `xmllint finds ${part} well formed: ${complaint}`);
-  }
+  for (const part of PARTS) checkPart(folder, part);
   const finding = readByLibrary(file);
   if ('error' in finding) {
     expect(false, `lib3mf reads the 3MF in strict mode: ${finding.error}`);
