@@ -16,11 +16,15 @@ import { expectRelative } from '../../support/published.ts';
 
 let seen: JointDocument = SENSOR_LID;
 function Watch() {
-  const { document } = useSheet();
+  const { document, undo } = useSheet();
   useEffect(() => {
     seen = document;
   }, [document]);
-  return null;
+  return (
+    <button type="button" onClick={undo}>
+      undo
+    </button>
+  );
 }
 const shown = (document: JointDocument = SENSOR_LID) => {
   render(
@@ -204,6 +208,18 @@ describe('TestLog', () => {
     await user.click(screen.getByRole('button', { name: 'Enter test 2' }));
     expect(theTest(1)).toMatchObject({ id: 'test-2', coupon: 13 });
     expect(screen.getAllByRole('listitem')[0]).toHaveTextContent('test 1 coupon 12,');
+  });
+  test('leaves the focus where it is when an edit is undone', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    await typed(user, /^Reading/, '38');
+    const undo = screen.getByRole('button', { name: 'undo' });
+    await user.click(undo);
+    expect(theTest(0).value).toBe(0);
+    expect(undo).toHaveFocus();
+    await user.click(screen.getByRole('button', { name: 'Close test 1' }));
+    await user.click(screen.getByRole('button', { name: 'Edit test 1' }));
+    expect(screen.getByLabelText(/^Reading/)).toHaveFocus();
   });
   test('takes a test out, and gives its number to nobody while a higher one is there', async () => {
     const user = shown();

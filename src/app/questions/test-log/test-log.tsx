@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import type { JointDocument } from '../../../storage/document.ts';
 import { capitalised, countWord } from '../../../wording/amount.ts';
 import { insertName } from '../../joint/drawer/insert-name.ts';
@@ -11,6 +11,9 @@ import { TestRow } from './test-row.tsx';
 
 /** Comes with what reads tables. */
 const TableImport = lazy(() => import('./table-import.tsx'));
+
+/** The reading of the test that is open. */
+const READING = '[data-fields] input[inputmode="decimal"]';
 
 /** The day on this device's calendar, as a document writes it. */
 function today(): string {
@@ -29,6 +32,11 @@ export default function TestLog() {
   const { sheet, document, edit } = useSheet();
   const { shown, drawer, evidence } = useFindings();
   const [open, setOpen] = useState<string | null>(null);
+  const list = useRef<HTMLOListElement>(null);
+  // Here and not in the row: an undo lays the rows anew, and must not take the focus with it.
+  useEffect(() => {
+    if (open !== null) list.current?.querySelector<HTMLElement>(READING)?.focus();
+  }, [open]);
   const [isReading, setReading] = useState(false);
   const { tests } = document;
   const inserts = drawer.map((insert) => ({ value: insert.id, label: insertName(insert) }));
@@ -53,7 +61,7 @@ export default function TestLog() {
       }
     >
       {tests.length === 0 ? null : (
-        <ol className={styles.tests} key={sheet.epoch}>
+        <ol className={styles.tests} key={sheet.epoch} ref={list}>
           {tests.map((test, index) => (
             <TestRow
               key={test.id}

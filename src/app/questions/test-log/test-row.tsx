@@ -1,4 +1,3 @@
-import { useEffect, useRef } from 'react';
 import type { TestFinding } from '../../../core/bench/evidence.ts';
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
 import {
@@ -35,10 +34,6 @@ const couponText = ({ id, coupon }: TestRecord): string =>
 /** One test: what was found, and the fields to put it right. */
 export function TestRow({ index, test, document, inserts, isOpen, onOpen, finding }: TestRowProps) {
   const { edit } = useSheetActions();
-  const fields = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (isOpen) fields.current?.querySelector<HTMLElement>('input[inputmode="decimal"]')?.focus();
-  }, [isOpen]);
   const name = nameOfTest(test);
   const leftOut = finding?.fault && sentenceOfTestFault(finding.fault);
   const said = finding && wordsOfFinding(finding);
@@ -84,7 +79,7 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
         </p>
       )}
       {isOpen ? (
-        <div ref={fields}>
+        <div data-fields>
           <TestFields index={index} test={test} document={document} inserts={inserts} />
         </div>
       ) : null}
