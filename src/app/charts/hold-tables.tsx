@@ -1,4 +1,4 @@
-import type { PreloadCurve, StrengthPoint } from '../../core/service/curves.ts';
+import type { Known, PreloadCurve, StrengthPoint } from '../../core/service/curves.ts';
 import { decimalText, percentText, significantText, temperatureText } from '../../wording/amount.ts';
 import styles from './charts.module.css';
 
@@ -9,6 +9,13 @@ interface HoldTablesProps {
 
 /** Every so many points of the strength curve make a row. */
 const EVERY = 4;
+
+/** What is left at the careful end, and after it what the other end would leave where that is another figure. */
+function knownText(known: Known | undefined): string {
+  if (known === undefined) return '';
+  const [careful, best] = [percentText(known.careful), percentText(known.best)];
+  return careful === best ? careful : `${careful}, at best ${best}`;
+}
 
 /** The same content as tables, for whoever cannot see the charts or wants the figures. */
 export function HoldTables({ curves, strength }: HoldTablesProps) {
@@ -33,7 +40,7 @@ export function HoldTables({ curves, strength }: HoldTablesProps) {
             <tr key={hours}>
               <th scope="row">{significantText(hours, 2)}</th>
               {curves.map(({ temperature, points }) => (
-                <td key={temperature}>{percentText(points[index]?.left ?? 0)}</td>
+                <td key={temperature}>{knownText(points[index])}</td>
               ))}
             </tr>
           ))}
@@ -50,10 +57,10 @@ export function HoldTables({ curves, strength }: HoldTablesProps) {
         <tbody>
           {strength
             .filter((_, index) => index % EVERY === 0)
-            .map(({ temperature, share }) => (
+            .map(({ temperature, ...known }) => (
               <tr key={temperature}>
                 <th scope="row">{decimalText(temperature, 0)}</th>
-                <td>{percentText(share)}</td>
+                <td>{knownText(known)}</td>
               </tr>
             ))}
         </tbody>

@@ -1,4 +1,4 @@
-import { ComposedChart, Line, ReferenceLine, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
+import { Area, ComposedChart, Line, ReferenceLine, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
 import type { Joint } from '../../core/joint/joint.ts';
 import { RETIGHTENING_HOURS } from '../../core/relaxation/retightening.ts';
 import type { PreloadCurve } from '../../core/service/curves.ts';
@@ -63,6 +63,21 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
             label={{ value: durationText(loads.duration), position: 'top', fill: 'var(--ink)', fontSize: 14 }}
           />
         )}
+        {named.map(
+          ({ name, points, isLittleKnown }) =>
+            isLittleKnown && (
+              <Area
+                key={name}
+                data={[...points]}
+                dataKey="band"
+                isAnimationActive={false}
+                stroke="none"
+                fill="var(--band2)"
+                fillOpacity={0.7}
+                activeDot={false}
+              />
+            ),
+        )}
         {named.map(({ name, points, isWarm }) => (
           <Line
             key={name}
@@ -80,7 +95,11 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
         </ZIndexLayer>
       </ComposedChart>
       <p className={styles['axis']}>
-        {loads.retightenings > 0 ? 'dashed: tightened again; ' : ''}time under load, h
+        {loads.retightenings > 0 ? 'dashed: tightened again; ' : ''}
+        {named.some(({ isLittleKnown }) => isLittleKnown)
+          ? 'band: creep is little known, the line counts; '
+          : ''}
+        time under load, h
       </p>
     </div>
   );

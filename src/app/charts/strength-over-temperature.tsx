@@ -1,4 +1,5 @@
 import {
+  Area,
   ComposedChart,
   Line,
   ReferenceDot,
@@ -37,6 +38,7 @@ export function StrengthOverTemperature({
   const ticks = temperatureTicks(serviceTemperature, stop);
   const domain: [number, number] = [ticks[0] ?? 0, ticks.at(-1) ?? 1];
   const left = strengthLeft(material, serviceTemperature).value;
+  const isLittleKnown = curve.some(({ careful, best }) => best > careful);
   const isNearStop = stop - serviceTemperature < (domain[1] - domain[0]) / 4;
   return (
     <div style={{ width }}>
@@ -68,9 +70,20 @@ export function StrengthOverTemperature({
         <ZIndexLayer zIndex={NAMES_ON_TOP}>
           <StopName stop={stop} domain={domain} width={width} />
         </ZIndexLayer>
+        {isLittleKnown && (
+          <Area
+            data={[...curve]}
+            dataKey={({ careful, best }: StrengthPoint) => [careful, best]}
+            isAnimationActive={false}
+            stroke="none"
+            fill="var(--band2)"
+            fillOpacity={1}
+            activeDot={false}
+          />
+        )}
         <Line
           data={[...curve]}
-          dataKey="share"
+          dataKey="careful"
           isAnimationActive={false}
           dot={false}
           activeDot={false}
@@ -92,7 +105,9 @@ export function StrengthOverTemperature({
           }}
         />
       </ComposedChart>
-      <p className={styles['axis']}>temperature, °C</p>
+      <p className={styles['axis']}>
+        {isLittleKnown ? 'band: little is known, the line counts; ' : ''}temperature, °C
+      </p>
     </div>
   );
 }

@@ -1,7 +1,6 @@
 import type { End } from '../host/little-known.ts';
 import { creepOf } from '../joint/clamp-loop.ts';
 import { preloadLeftAt } from '../joint/preload-left.ts';
-import { situationOf, surroundingsOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Tightening } from '../joint/tightening.ts';
 import { creepFactorOf } from '../relaxation/findley.ts';
@@ -27,14 +26,13 @@ export interface CreepScatter {
  * @returns growths [-], lognormal through both ends
  * @source own-model range of a little known share
  */
-export function creepScatter(joint: AnswerableJoint, { found, left, grip }: Tightening): CreepScatter {
+export function creepScatter(joint: AnswerableJoint, { left, loop }: Tightening): CreepScatter {
   const { duration } = joint.loads;
-  const creep = creepOf(joint);
-  const situation = situationOf(surroundingsOf(joint), found);
-  const grownAt = (end: End) => creepFactorOf(creep.host[end], duration) - 1;
+  const { host } = creepOf(joint);
+  const grownAt = (end: End) => creepFactorOf(host[end], duration) - 1;
   return {
     lost: lossOf(left),
-    lostAtEnd: lossOf(preloadLeftAt(joint, situation, grip, duration, creep)),
+    lostAtEnd: lossOf(preloadLeftAt(loop, joint.loads, duration)),
     crept: growthBetween({ low: grownAt('high'), high: grownAt('low') }),
   };
 }

@@ -2,6 +2,7 @@ import { creepEntry } from '../relaxation/polymer-creep.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';
+import { leastBy } from './least-by.ts';
 import { type ActiveMode, borneBy, forceOnMode } from './torque-window.ts';
 
 /** The mode that uses up its reserve first as the loads grow together. */
@@ -40,9 +41,8 @@ export function limitingMode(
         return allowed / (conversion.threadShare * (1 + joint.tool.deviation)) / least;
     }
   };
-  return actives
-    .map((mode) => ({ mode, multiple: multipleOf(mode) }))
-    .reduce((one, other) => (other.multiple < one.multiple ? other : one));
+  const { one, size } = leastBy(actives, multipleOf);
+  return { mode: one, multiple: size };
 }
 
 /**

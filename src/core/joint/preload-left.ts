@@ -1,12 +1,14 @@
 import type { End } from '../host/little-known.ts';
-import type { Situation } from '../pull-out/situation.ts';
 import { creepFactorOf } from '../relaxation/findley.ts';
 import { isCreepInDoubt } from '../relaxation/polymer-creep.ts';
 import { residualPreloadRatioOf } from '../relaxation/residual-preload.ts';
 import { lastRetightening, RETIGHTENING_HOURS } from '../relaxation/retightening.ts';
 import { type Derived, entry, rangeOfCareful } from '../sources/derived.ts';
-import { type CreepingLoop, creepingLoop, creepOf, type Plastic } from './clamp-loop.ts';
-import type { AnswerableJoint } from './stop.ts';
+import type { CreepingLoop, Plastic } from './clamp-loop.ts';
+import type { Joint } from './joint.ts';
+
+/** How long a joint is under load, and how often it is tightened again. */
+type Loads = Pick<Joint['loads'], 'duration' | 'retightenings'>;
 
 /** Where the creep of each plastic is taken within what is known of it. */
 type Knowledge = Readonly<Record<Plastic, End>>;
@@ -21,47 +23,29 @@ type Knowledge = Readonly<Record<Plastic, End>>;
  * tr is the last re-tightening: what has crept until then need not creep again. Where little is known of the creep the
  * least of all its ends counts, and the range shows the others.
  *
- * @param joint - clamped part, temperature [°C], re-tightenings
- * @param situation - seat, insert, host
- * @param gripLength - stretched length of the screw [mm]
+ * @param loop - screw and plastics
+ * @param loads - re-tightenings
  * @param hours - time since assembly t [h], ≥ 0
- * @param creep - of both parts
  * @returns F(t)/F0 [-], above 0, at most 1
  * @source own-model constant length of the loop, growth with temperature
  * @source findley-iso-899 creep, extrapolated beyond 1000 h
  * @source shigley pressure cone, screw stiffness
  */
-export const preloadLeftAt = (
-  joint: AnswerableJoint,
-  situation: Situation,
-  gripLength: number,
-  hours: number,
-  creep = creepOf(joint),
-): Derived => {
-  const loop = creepingLoop(joint, situation, gripLength, creep);
-  return leastLeft(loop, [{ restored: lastRetightening(hours, joint.loads.retightenings), until: hours }]);
-};
+export const preloadLeftAt = (loop: CreepingLoop, { retightenings }: Loads, hours: number): Derived =>
+  leastLeft(loop, [{ restored: lastRetightening(hours, retightenings), until: hours }]);
 
 /**
  * Smallest share of the preload that is left at any time under load: at its end, or just before a re-tightening.
  *
- * @param joint - clamped part, temperature [°C], time under load t [h], re-tightenings
- * @param situation - seat, insert, host
- * @param gripLength - stretched length of the screw [mm]
- * @param creep - of both parts
+ * @param loop - screw and plastics
+ * @param loads - time under load t [h], re-tightenings
  * @returns the smallest F(t)/F0 [-], above 0, at most 1; see preloadLeftAt
  * @source own-model the joint must stay closed between re-tightenings too
  */
-export function preloadLeft(
-  joint: AnswerableJoint,
-  situation: Situation,
-  gripLength: number,
-  creep = creepOf(joint),
-): Derived {
-  const { duration, retightenings } = joint.loads;
+export function preloadLeft(loop: CreepingLoop, { duration, retightenings }: Loads): Derived {
   const restored = RETIGHTENING_HOURS.slice(0, retightenings).filter((hours) => hours < duration);
   const spans = [...restored, duration].map((until, index) => ({ restored: restored[index - 1], until }));
-  return leastLeft(creepingLoop(joint, situation, gripLength, creep), spans);
+  return leastLeft(loop, spans);
 }
 
 /**
@@ -70,22 +54,14 @@ export function preloadLeft(
  * Where little is known of the creep: the host has crept the most, which takes more of its strength than of the force
  * on it, and a printed clamped part the least, which takes nothing off that force.
  *
- * @param joint - clamped part, temperature [°C], time under load t [h], re-tightenings
- * @param situation - seat, insert, host
- * @param gripLength - stretched length of the screw [mm]
- * @param creep - of both parts
+ * @param loop - screw and plastics
+ * @param loads - time under load t [h], re-tightenings
  * @returns F(t)/F0 [-], above 0, at most 1; see preloadLeftAt
  * @source own-model strength and force follow one law of creep
  */
-export function preloadOnCreptHost(
-  joint: AnswerableJoint,
-  situation: Situation,
-  gripLength: number,
-  creep = creepOf(joint),
-): Derived {
-  const { duration, retightenings } = joint.loads;
+export function preloadOnCreptHost(loop: CreepingLoop, { duration, retightenings }: Loads): Derived {
   const span = { restored: lastRetightening(duration, retightenings), until: duration };
-  return shareLeft(creepingLoop(joint, situation, gripLength, creep), span, { host: 'low', clamped: 'high' });
+  return shareLeft(loop, span, { host: 'low', clamped: 'high' });
 }
 
 /** From a restored preload, or from the assembly where none was, to a time; h. */

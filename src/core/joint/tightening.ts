@@ -2,14 +2,15 @@ import type { Insert } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import { type Bond, testedBond, untestedBond } from '../pull-out/bond.ts';
 import type { Capacity, FailureMode } from '../pull-out/limit.ts';
-import type { Situation, Surroundings } from '../pull-out/situation.ts';
+import type { Surroundings } from '../pull-out/situation.ts';
 import { creepFactorOf } from '../relaxation/findley.ts';
 import type { Derived } from '../sources/derived.ts';
-import { creepOf, type JointCreep } from './clamp-loop.ts';
+import { type CreepingLoop, creepingLoop, creepOf, type JointCreep } from './clamp-loop.ts';
 import { slipFriction, type TorqueToForce, torqueToForce } from './demand.ts';
 import { seatedHole } from './hole-design.ts';
 import type { Joint } from './joint.ts';
 import { type Bore, boreOf } from './joint-bore.ts';
+import { leastBy } from './least-by.ts';
 import { FAILURE_MODES } from './modes.ts';
 import { preloadLeft, preloadOnCreptHost } from './preload-left.ts';
 import { chooseScrew, engagement, gripLength } from './screw-choice.ts';
@@ -35,6 +36,8 @@ export interface Tightening {
   readonly grip: number;
   readonly actives: readonly ActiveMode[];
   readonly conversion: TorqueToForce;
+  /** The loop that the preload closes in. */
+  readonly loop: CreepingLoop;
   readonly left: Derived;
   readonly least: Derived;
   readonly most: ModeTorque;
@@ -113,7 +116,8 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
   };
   const situation = situationOf(surroundings, found);
   const grip = gripLength(joint, dimensions).value;
-  const wear = wearOf(joint, situation, grip, frame);
+  const loop = creepingLoop(joint, situation, grip, creep);
+  const wear = wearOf(joint, loop, frame);
   const actives: ActiveMode[] = [];
   for (const rule of FAILURE_MODES) {
     const path = rule.path(seat.kind);
@@ -123,14 +127,12 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
     const { mode } = rule;
     actives.push(wear && isWorn(mode, path) ? { mode, path, capacity, wear } : { mode, path, capacity });
   }
-  const left = preloadLeft(joint, situation, grip, creep);
+  const left = preloadLeft(loop, joint.loads);
   const force = forceToStayClosed(joint, slipFriction(joint, situation));
   const least = leastTorque({ force, left }, conversion, joint.tool);
-  const allowedBy = (active: ActiveMode) => torqueAllowedByOf(active, joint, conversion);
-  const strictest = actives
-    .filter((active) => active.path !== 'pull')
-    .reduce((one, other) => (allowedBy(other) < allowedBy(one) ? other : one));
-  const most = torqueAllowedBy(strictest, joint, conversion);
+  const tightened = actives.filter(({ path }) => path !== 'pull');
+  const strictest = leastBy(tightened, (active) => torqueAllowedByOf(active, joint, conversion));
+  const most = torqueAllowedBy(strictest.one, joint, conversion);
   const dial = dialInside(joint.tool, least.value, most.torque.value);
   return {
     found,
@@ -138,6 +140,7 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
     grip,
     actives,
     conversion,
+    loop,
     left,
     least,
     most,
@@ -146,16 +149,10 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
 }
 
 /** What the time under load does to the printed part; nothing where there is none. */
-function wearOf(
-  joint: AnswerableJoint,
-  situation: Situation,
-  grip: number,
-  { creep, creptHost }: Frame,
-): Wear | undefined {
-  const { duration } = joint.loads;
-  if (duration === 0) return undefined;
-  const left = preloadOnCreptHost(joint, situation, grip, creep);
-  return { creep: creep.host, hours: duration, factor: creptHost, left };
+function wearOf({ loads }: Joint, loop: CreepingLoop, { creep, creptHost }: Frame): Wear | undefined {
+  if (loads.duration === 0) return undefined;
+  const left = preloadOnCreptHost(loop, loads);
+  return { creep: creep.host, hours: loads.duration, factor: creptHost, left };
 }
 
 /** No screw fits: limits are still shown for a screw that would fill the insert. */

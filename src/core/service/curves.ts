@@ -2,16 +2,27 @@ import type { PrintedMaterial } from '../host/material.ts';
 import { greatestServiceTemperature, REFERENCE_TEMPERATURE, strengthLeft } from '../host/temperature.ts';
 import type { Insert } from '../inserts/insert.ts';
 import { preloadLeftAt } from '../joint/preload-left.ts';
-import { situationOf } from '../joint/situation-of.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
-import { frameOf, tighten } from '../joint/tightening.ts';
+import { tighten } from '../joint/tightening.ts';
 import { RETIGHTENING_HOURS } from '../relaxation/retightening.ts';
+import type { Derived } from '../sources/derived.ts';
+
+/** A share that is left, [-]: the careful end of what is known, what is expected, and the other end; all one if known. */
+export interface Known {
+  readonly careful: number;
+  readonly expected: number;
+  readonly best: number;
+}
+
+const knownOf = ({ value, range }: Derived): Known => ({
+  careful: value,
+  expected: range?.middle ?? value,
+  best: range?.high ?? value,
+});
 
 /** Share of the preload that is left at a time, at a temperature. */
-export interface PreloadPoint {
+export interface PreloadPoint extends Known {
   readonly hours: number;
-  /** [-] */
-  readonly left: number;
 }
 
 /** Preload over time at one temperature. */
@@ -34,7 +45,7 @@ const hoursWith = (retightenings: number): readonly number[] =>
   ].sort((one, other) => one - other);
 
 /**
- * Preload over time at room and at service temperature, with the re-tightenings of the joint.
+ * Preload over time at room and at service temperature, with the re-tightenings of the joint and what is known of creep.
  *
  * @param joint - a joint that may be answered
  * @param insert - its insert
@@ -46,28 +57,24 @@ export function preloadCurves(joint: AnswerableJoint, insert: Insert): readonly 
   const temperatures = [...new Set([REFERENCE_TEMPERATURE, joint.loads.serviceTemperature])];
   return temperatures.map((temperature) => {
     const then = { ...joint, loads: { ...joint.loads, serviceTemperature: temperature } };
-    const frame = frameOf(then);
-    const { found, grip } = tighten(then, insert, frame);
-    const situation = situationOf(frame.surroundings, found);
-    const left = (hours: number) => preloadLeftAt(then, situation, grip, hours).value;
+    const { loop } = tighten(then, insert);
+    const left = (hours: number) => knownOf(preloadLeftAt(loop, then.loads, hours));
     const times = hoursWith(joint.loads.retightenings);
-    return { temperature, points: times.map((hours) => ({ hours, left: left(hours) })) };
+    return { temperature, points: times.map((hours) => ({ hours, ...left(hours) })) };
   });
 }
 
 /** Strength of a material at a temperature as a share of that at 23 °C. */
-export interface StrengthPoint {
+export interface StrengthPoint extends Known {
   /** °C */
   readonly temperature: number;
-  /** [-] */
-  readonly share: number;
 }
 
 /** Points of the strength curve. */
 const STRENGTH_POINTS = 24;
 
 /**
- * Strength over temperature, from 23 °C to the warmest service that is answered.
+ * Strength over temperature, from 23 °C to the warmest service that is answered, with what is known of it.
  *
  * @param material - the host's polymer
  * @returns points at even steps
@@ -77,6 +84,6 @@ export function strengthCurve(material: PrintedMaterial): readonly StrengthPoint
   const span = greatestServiceTemperature(material) - REFERENCE_TEMPERATURE;
   return Array.from({ length: STRENGTH_POINTS + 1 }, (_, index) => {
     const temperature = REFERENCE_TEMPERATURE + (span * index) / STRENGTH_POINTS;
-    return { temperature, share: strengthLeft(material, temperature).value };
+    return { temperature, ...knownOf(strengthLeft(material, temperature)) };
   });
 }

@@ -1,6 +1,6 @@
 import { REFERENCE_TEMPERATURE } from '../host/temperature.ts';
 import type { Insert } from '../inserts/insert.ts';
-import type { JointCreep } from '../joint/clamp-loop.ts';
+import type { CreepingLoop, JointCreep } from '../joint/clamp-loop.ts';
 import type { TorqueToForce } from '../joint/demand.ts';
 import { preloadLeftAt, preloadOnCreptHost } from '../joint/preload-left.ts';
 import { situationOf } from '../joint/situation-of.ts';
@@ -41,8 +41,8 @@ export interface Moment {
 export function momentsOf(joint: AnswerableJoint, insert: Insert): readonly Moment[] {
   const { loads } = joint;
   const unloaded = { ...loads, pull: 0, shear: 0, serviceTemperature: REFERENCE_TEMPERATURE, duration: 0 };
-  const { grip, ...after } = momentOf('after', joint, insert);
-  const whole = preloadLeftAt(joint, after.situation, grip, 0);
+  const { loop, ...after } = momentOf('after', joint, insert);
+  const whole = preloadLeftAt(loop, loads, 0);
   return [
     momentOf('assembly', { ...joint, loads: unloaded }, insert),
     {
@@ -56,9 +56,13 @@ export function momentsOf(joint: AnswerableJoint, insert: Insert): readonly Mome
   ];
 }
 
-function momentOf(id: StateId, joint: AnswerableJoint, insert: Insert): Moment & { readonly grip: number } {
+function momentOf(
+  id: StateId,
+  joint: AnswerableJoint,
+  insert: Insert,
+): Moment & { readonly loop: CreepingLoop } {
   const frame = frameOf(joint);
-  const { found, actives, conversion, left, grip } = tighten(joint, insert, frame);
+  const { found, actives, conversion, left, grip, loop } = tighten(joint, insert, frame);
   const situation = situationOf(frame.surroundings, found);
   return {
     id,
@@ -68,8 +72,8 @@ function momentOf(id: StateId, joint: AnswerableJoint, insert: Insert): Moment &
     actives,
     conversion,
     leastLeft: left,
-    left: preloadOnCreptHost(joint, situation, grip, frame.creep),
+    left: preloadOnCreptHost(loop, joint.loads),
     share: pullShare(joint, situation, grip),
-    grip,
+    loop,
   };
 }

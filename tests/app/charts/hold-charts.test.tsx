@@ -59,6 +59,25 @@ describe('HoldCharts', () => {
     const strength = screen.getByRole('table', { name: 'Strength left over temperature' });
     expect(within(strength).getAllByRole('row')[1]).toHaveTextContent('23100 %');
   });
+  test('show the band of a little known creep in the picture and both ends in the table', async () => {
+    const { container } = render(<HoldCharts joint={answerableJoint(WARM)} insert={theInsert()} />);
+    await userEvent.click(screen.getByText('The curves as tables'));
+    const preload = screen.getByRole('table', { name: 'Clamp force left over time' });
+    for (const cell of within(preload).getAllByRole('cell')) {
+      expect(cell.textContent).toMatch(/^\d+\u00a0%(?:, at best \d+\u00a0%)?$/);
+    }
+    expect(within(preload).getAllByText(/at best/).length).toBeGreaterThan(10);
+    expect(screen.getByText(/creep is little known, the line counts/)).toBeInTheDocument();
+    expect(container.querySelectorAll('.recharts-area-area')).toHaveLength(2);
+  });
+  test('show no band of a polymer that is known', async () => {
+    const known: Changes = { ...WARM, host: { material: 'pc' } };
+    const { container } = render(<HoldCharts joint={answerableJoint(known)} insert={theInsert()} />);
+    await userEvent.click(screen.getByText('The curves as tables'));
+    expect(container.querySelectorAll('.recharts-area-area')).toHaveLength(0);
+    expect(screen.queryByText(/at best/)).not.toBeInTheDocument();
+    expect(screen.queryByText(/little known/)).not.toBeInTheDocument();
+  });
   test('mark the service temperature and where the program stops', () => {
     render(<HoldCharts joint={answerableJoint(WARM)} insert={theInsert()} />);
     expect(screen.getByText(/^service 44/)).toBeInTheDocument();

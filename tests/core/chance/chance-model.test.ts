@@ -3,7 +3,6 @@ import { type ChanceModel, chanceModel } from '../../../src/core/chance/chance-m
 import type { SampledMode } from '../../../src/core/chance/sampled-modes.ts';
 import { jointAt } from '../../../src/core/joint/joint-at.ts';
 import { preloadLeftAt, preloadOnCreptHost } from '../../../src/core/joint/preload-left.ts';
-import { situationOf, surroundingsOf } from '../../../src/core/joint/situation-of.ts';
 import type { AnswerableJoint } from '../../../src/core/joint/stop.ts';
 import { isWorn } from '../../../src/core/joint/sustained.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
@@ -30,7 +29,7 @@ const middleOf = ({ low, high }: FrictionRange) => Math.sqrt(low * high);
 
 /** What the analytic side says of a joint, at the middle of friction unless told otherwise. */
 function analytic(joint: AnswerableJoint) {
-  const { actives: careful, conversion, left, found, grip } = tighten(joint, insert);
+  const { actives: careful, conversion, left, loop } = tighten(joint, insert);
   // Half of all joints hold what is expected; 19 of 20 hold the careful end.
   const expected = tighten(jointAt(joint, 'middle'), insert).actives;
   const actives = careful.map((active, index) => ({
@@ -49,8 +48,7 @@ function analytic(joint: AnswerableJoint) {
   const { loads, host } = joint;
   // Both plastics in the loop are known alike: what is expected is the middle of both.
   const crept = creepFactorOf(polymerCreep(host.material, loads.serviceTemperature).middle, loads.duration);
-  const situation = situationOf(surroundingsOf(joint), found);
-  const atEnd = preloadLeftAt(joint, situation, grip, loads.duration);
+  const atEnd = preloadLeftAt(loop, loads, loads.duration);
   /** Clamp force at which a mode that bears so much fails: plastic bears less after the time, and is loaded less. */
   const failsAt = (mode: FailureMode, borne: number) =>
     isWorn(mode, 'clamp')
@@ -197,8 +195,7 @@ describe('with one scatter alone', () => {
     const { perForce, capacityOf } = analytic(overGap);
     const { loads, host } = overGap;
     const { low } = polymerCreep(host.material, loads.serviceTemperature);
-    const { found, grip } = tighten(overGap, insert);
-    const left = preloadOnCreptHost(overGap, situationOf(surroundingsOf(overGap), found), grip).value;
+    const left = preloadOnCreptHost(tighten(overGap, insert).loop, loads).value;
     const torque =
       ((capacityOf('knurl-shear').median / creepFactorOf(low, loads.duration) - loads.pull) / left) *
       perForce;

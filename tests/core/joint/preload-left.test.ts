@@ -1,11 +1,17 @@
 import { describe, expect, test } from 'vitest';
+import { creepingLoop, creepOf } from '../../../src/core/joint/clamp-loop.ts';
 import { preloadLeft, preloadLeftAt } from '../../../src/core/joint/preload-left.ts';
+import type { AnswerableJoint } from '../../../src/core/joint/stop.ts';
 import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
 import { polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
 import { PETG } from '../../../src/data/host-materials.ts';
 import fc from '../../support/fast-check.ts';
 import { answerableJoint, assessed, type Changes, situationWith } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
+
+/** The loop over a gap, with the creep of a joint and a stretched length of the screw, mm. */
+const loopOf = (joint: AnswerableJoint, grip: number) =>
+  creepingLoop(joint, situationWith({ gap_mm: 0.3 }), grip, creepOf(joint));
 
 const left = (changes: Changes) => assessed(changes).preloadLeft.value;
 
@@ -31,7 +37,7 @@ describe('preloadLeft', () => {
   });
   test('is more the longer the screw is stretched, with all else alike', () => {
     const joint = answerableJoint({ gap_mm: 0.3, loads: { duration_h: 1000, serviceTemperature_degC: 23 } });
-    const at = (grip: number) => preloadLeft(joint, situationWith({ gap_mm: 0.3 }), grip).value;
+    const at = (grip: number) => preloadLeft(loopOf(joint, grip), joint.loads).value;
     expect(at(9.1)).toBeGreaterThan(at(3.1));
     expect(at(3.1)).toBeGreaterThan(0.65 / 1.35);
     // A screw a thousand times as springy as the plastic loses next to nothing.
@@ -40,23 +46,26 @@ describe('preloadLeft', () => {
 });
 
 describe('preloadLeft through a life with re-tightenings', () => {
-  const situation = situationWith({ gap_mm: 0.3 });
   const cool = { serviceTemperature_degC: 23 };
   const jointFor = (duration_h: number, retightenings: number) =>
     answerableJoint({ gap_mm: 0.3, loads: { ...cool, duration_h, retightenings } });
   const joint = jointFor(0, 0);
-  const never = (hours: number) => preloadLeftAt(joint, situation, 3.1, hours).value;
-  const worst = (duration: number, retightenings: number) =>
-    preloadLeft(jointFor(duration, retightenings), situation, 3.1).value;
+  const at = (given: AnswerableJoint, hours: number) =>
+    preloadLeftAt(loopOf(given, 3.1), given.loads, hours).value;
+  const never = (hours: number) => at(joint, hours);
+  const worst = (duration: number, retightenings: number) => {
+    const given = jointFor(duration, retightenings);
+    return preloadLeft(loopOf(given, 3.1), given.loads).value;
+  };
   test('is at each time what is left since the last re-tightening: a quotient of two losses', () => {
     const twice = jointFor(9000, 2);
-    expectRelative(preloadLeftAt(twice, situation, 3.1, 0.4).value, never(0.4));
-    expectRelative(preloadLeftAt(twice, situation, 3.1, 24).value, 1);
-    expectRelative(preloadLeftAt(twice, situation, 3.1, 9000).value, never(9000) / never(24));
+    expectRelative(at(twice, 0.4), never(0.4));
+    expectRelative(at(twice, 24), 1);
+    expectRelative(at(twice, 9000), never(9000) / never(24));
   });
   test('is the smallest of all times: right after a re-tightening that of the hours before', () => {
     expectRelative(worst(24, 2), Math.min(never(1), never(24) / never(1)));
-    expect(preloadLeftAt(jointFor(24, 2), situation, 3.1, 24).value).toBe(1);
+    expect(at(jointFor(24, 2), 24)).toBe(1);
     expectRelative(worst(9000, 2), Math.min(never(1), never(24) / never(1), never(9000) / never(24)));
     expectRelative(worst(9000, 0), never(9000));
   });

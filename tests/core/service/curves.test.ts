@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { preloadLeftAt } from '../../../src/core/joint/preload-left.ts';
-import { situationOf, surroundingsOf } from '../../../src/core/joint/situation-of.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
 import { type PreloadCurve, preloadCurves, strengthCurve } from '../../../src/core/service/curves.ts';
 import { HOST_MATERIALS, PETG } from '../../../src/data/host-materials.ts';
@@ -13,11 +12,11 @@ const CREEPING: Changes = {
   loads: { serviceTemperature_degC: 41 },
 };
 const curves = (changes: Changes) => preloadCurves(answerableJoint(changes), theInsert());
-const shares = (curve: PreloadCurve | undefined) => curve?.points.map(({ left }) => left) ?? [];
+const shares = (curve: PreloadCurve | undefined) => curve?.points.map(({ careful }) => careful) ?? [];
 
 /** What is left at the last point of a curve that matches. */
 const leftAt = (curve: PreloadCurve | undefined, matches: (hours: number) => boolean): number =>
-  curve?.points.findLast(({ hours }) => matches(hours))?.left ?? Number.NaN;
+  curve?.points.findLast(({ hours }) => matches(hours))?.careful ?? Number.NaN;
 
 describe('preloadCurves', () => {
   test('run at 23 °C and at service temperature, from 6 minutes to 100,000 h, two points a decade', () => {
@@ -41,11 +40,15 @@ describe('preloadCurves', () => {
   });
   test('are what is left at each time', () => {
     const joint = answerableJoint(CREEPING);
-    const { found, grip } = tighten(joint, theInsert());
-    const situation = situationOf(surroundingsOf(joint), found);
+    const { loop } = tighten(joint, theInsert());
     const warm = curves(CREEPING)[1];
-    for (const { hours, left } of warm?.points ?? []) {
-      expectRelative(left, preloadLeftAt(joint, situation, grip, hours).value);
+    for (const { hours, careful, expected, best } of warm?.points ?? []) {
+      const { value, range } = preloadLeftAt(loop, joint.loads, hours);
+      expectRelative(careful, value);
+      expectRelative(expected, range?.middle ?? Number.NaN);
+      expectRelative(best, range?.high ?? Number.NaN);
+      expect(careful).toBeLessThan(expected);
+      expect(expected).toBeLessThan(best);
     }
   });
   test('rise again with every re-tightening: whole at 1 h and at 24 h, lost just before', () => {
@@ -73,14 +76,14 @@ describe('preloadCurves', () => {
 describe('strengthCurve', () => {
   test('of PETG runs from 1 at 23 °C to 0.175 at 70 °C: (80 − 70)/(80 − 23)', () => {
     const points = strengthCurve(PETG);
-    expect(points[0]).toEqual({ temperature: 23, share: 1 });
+    expect(points[0]).toEqual({ temperature: 23, careful: 1, expected: 1, best: 1 });
     expectRelative(points.at(-1)?.temperature ?? 0, 70);
-    expectPublished(points.at(-1)?.share ?? 0, '0.175');
+    expectPublished(points.at(-1)?.careful ?? 0, '0.175');
   });
   test.each(
     HOST_MATERIALS.flatMap((material) => (material.melts ? [[material.name, material] as const] : [])),
   )('of %s falls from point to point and stays above 0', (_, material) => {
-    const points = strengthCurve(material).map(({ share }) => share);
+    const points = strengthCurve(material).map(({ careful }) => careful);
     expect(points).toHaveLength(25);
     for (const [index, share] of points.entries()) {
       expect(share).toBeLessThanOrEqual(points[index - 1] ?? 1);
