@@ -10,7 +10,8 @@ import { regressionBand } from '../../src/core/evidence/regression-band.ts';
 import { testsNeeded } from '../../src/core/evidence/sample-size.ts';
 import { logSummary, sampleSummary } from '../../src/core/evidence/sample-summary.ts';
 import { determinationOf, slopeOf } from '../../src/core/evidence/slope.ts';
-import type { Derived } from '../../src/core/sources/derived.ts';
+import { withinScatter } from '../../src/core/evidence/within-scatter.ts';
+import { type Derived, entry } from '../../src/core/sources/derived.ts';
 import { derivationsWithin, meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { evaluated } from '../app/derivation/evaluate-formula.ts';
 import { expectRelative } from '../support/published.ts';
@@ -34,7 +35,18 @@ const FITS = [
     [5.1, 6.3],
   ],
 ] as const;
-const plan = proofPlan({ load: 500, count: 3, deviation: 0.12, share: 0.95, confidence: 0.9 });
+const within = withinScatter([
+  [0.1, 0.32, 0.27],
+  [-0.2, -0.14],
+]);
+const plan = proofPlan({
+  load: 500,
+  count: 3,
+  scatter: within.scatter,
+  share: 0.95,
+  confidence: 0.9,
+  lasting: { hours: 730, creep: entry('c', 1.62, '-') },
+});
 
 /** Every derived number in a result, however deep it lies. */
 function derivedIn(value: unknown): readonly Derived[] {
@@ -68,6 +80,7 @@ const RESULTS = [
   extremeValue(sample, 0.05),
   probabilityPlot(sample),
   plan,
+  within,
   leverReading(plan.proofLoad, { leverRatio: 5, scaleLimit: 400 }),
   leverReading(plan.proofLoad, { leverRatio: 2, scaleLimit: 90 }),
 ];

@@ -120,13 +120,6 @@ describe('what the tests say', () => {
     const turns = screen.getByRole('table', { name: /turned by torque: 1 that gave way$/ });
     expect(within(turns).getByRole('row', { name: /^the next holds it/ })).toHaveTextContent('takes two');
   });
-  test('puts one batch over the other', async () => {
-    const user = show([...THREE, ...[92, 97, 101].map((value) => ({ value, batch: 'iron at 260 °C' }))]);
-    await user.click(screen.getByText('The loads as measured, by the statistics in print'));
-    const row = await screen.findByRole('row', { name: /^iron at 260 °C/ });
-    expect(row).toHaveTextContent(/1\.20/);
-    expect(screen.getByText('What was varied: strength over that of “as usual”')).toBeVisible();
-  });
   test('plans a proof: coupons, load and what the scale shows, and prints a sheet for the bench', async () => {
     const user = show([]);
     const typed = async (label: RegExp, text: string) => {
@@ -135,6 +128,7 @@ describe('what the tests say', () => {
       await user.type(field, `${text}{Enter}`);
     };
     await typed(/^Load to rely on/, '600');
+    await user.selectOptions(screen.getByLabelText('It acts'), 'for a moment');
     // 600 N · 1.3895 = 834 N is 85.0 kg: beyond a scale of 50 kg
     const row = () => screen.getByRole('row', { name: /^1 coupon/ });
     expect(row()).toHaveTextContent('834 N');
@@ -145,9 +139,35 @@ describe('what the tests say', () => {
     await user.click(screen.getByRole('button', { name: 'Test sheet to print' }));
     const sheet = screen.getByRole('dialog', { name: /^Proof pull/ });
     expect(sheet).toHaveTextContent('To rely on 600 N: pull each of 5');
+    expect(sheet).toHaveTextContent('Hold it for 30 s, until the reading stands still');
+    expect(within(sheet).getByRole('columnheader', { name: 'held for, s' })).toBeInTheDocument();
     expect(within(sheet).getAllByRole('row')).toHaveLength(6);
     await user.click(within(sheet).getByRole('button', { name: 'Close' }));
     expect(screen.queryByRole('dialog')).not.toBeInTheDocument();
+  });
+  test('raises the proof load for the joint’s time under load, or says what to hold for all of it', async () => {
+    const user = show([]);
+    const row = () => screen.getByRole('row', { name: /^3 coupons/ });
+    const newtons = (text: string | null) => Number(/([\d,]+)\sN/.exec(text ?? '')?.[1]?.replace(',', ''));
+    const lasting = newtons(row().textContent);
+    expect(section()).toHaveTextContent(/Or prove it outright: hold \d+ N on each for all of/);
+    const held = newtons(/hold ([\d,]+\sN) on each/.exec(section().textContent ?? '')?.[1] ?? '');
+    await user.selectOptions(screen.getByLabelText('It acts'), 'for a moment');
+    const short = newtons(row().textContent);
+    expect(lasting).toBeGreaterThan(1.2 * short);
+    expect(held).toBe(short);
+    expect(section()).toHaveTextContent('A short pull proves a short pull, and nothing for months');
+  });
+  test('says which scatter the proof takes: assumed, or that of like coupons', () => {
+    show([]);
+    expect(section()).toHaveTextContent(/The scatter within a set-up is taken as 0\.100, an estimate/);
+  });
+  test('takes the scatter of the set-up’s tests while they are used, and the estimate while they are left out', async () => {
+    const user = show([{ value: 70 }, { value: 81 }, { value: 95 }]);
+    // ln 4.24850, 4.39445, 4.55388 about 4.39894; squares 0.046654: √(0.086654/6) = 0.120
+    expect(section()).toHaveTextContent(/The scatter is taken as 0\.120: that of this set-up’s like coupons/);
+    await user.selectOptions(screen.getByLabelText('The answers'), 'leave them out');
+    expect(section()).toHaveTextContent(/The scatter within a set-up is taken as 0\.100, an estimate/);
   });
   test('takes no load of nothing to rely on', async () => {
     const user = show([]);

@@ -3,11 +3,23 @@ import { seededGenerator } from '../../../src/core/chance/generator.ts';
 import { normalVariate } from '../../../src/core/chance/normal-variate.ts';
 import { partsToProve, proofPlan, proofRatio, provenShare } from '../../../src/core/evidence/proof-plan.ts';
 import { normalQuantile } from '../../../src/core/numerics/normal-distribution.ts';
+import { type Derived, entry } from '../../../src/core/sources/derived.ts';
 import fc from '../../support/fast-check.ts';
 import { notFinite } from '../../support/not-finite.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const usual = { deviation: 0.1, share: 0.95, confidence: 0.95 };
+const scatterOf = (value: number): Derived => ({
+  symbol: 's_w',
+  value,
+  unit: '-',
+  formula: 's_0',
+  entries: [],
+  source: 'own-model',
+  standing: 'estimate',
+});
+const asked = { scatter: scatterOf(0.1), share: 0.95, confidence: 0.95 };
+const YEAR = { hours: 8760, creep: entry('c', 1.83, '-') };
 
 describe('provenShare and partsToProve', () => {
   test.each([
@@ -85,16 +97,33 @@ describe('proofRatio', () => {
 
 describe('proofPlan', () => {
   test('names the load for each part and what the run alone proves', () => {
-    const plan = proofPlan({ ...usual, load: 620, count: 3 });
+    const plan = proofPlan({ ...asked, load: 620, count: 3 });
     expect(plan.proofLoad).toMatchObject({ symbol: 'F_pl', unit: 'N', standing: 'estimate' });
     expectRelative(plan.proofLoad.value, 620 * 1.219, 5e-4);
     expectRelative(plan.shareAtProofLoad.value, 0.05 ** (1 / 3), 1e-12);
+    expect(plan).not.toHaveProperty('heldLoad');
+  });
+  test('takes the scatter that it is given, wider for a higher load', () => {
+    // exp(0.18·(1.64485 + 0.33605)) = 1.42840 (z from printed tables)
+    const plan = proofPlan({ ...asked, scatter: scatterOf(0.18), load: 620, count: 3 });
+    expectRelative(plan.proofLoad.value, 620 * 1.4284, 5e-5);
+    expect(plan.proofLoad.entries).toContainEqual(expect.objectContaining({ symbol: 's_w', value: 0.18 }));
+  });
+  test('for a time under load asks a short pull for c times as much, or the load itself for all that time', () => {
+    const short = proofPlan({ ...asked, load: 620, count: 3 });
+    const lasting = proofPlan({ ...asked, load: 620, count: 3, lasting: YEAR });
+    expectRelative(lasting.proofLoad.value, 1.83 * short.proofLoad.value);
+    expectRelative(lasting.heldLoad?.value ?? 0, short.proofLoad.value);
+    expect(lasting.shareAtProofLoad).toEqual(short.shareAtProofLoad);
+    expect(lasting.proofLoad.formula).toBe('F_r · c · exp(s_w · (z_p + z_n))');
+    expect(lasting.proofLoad.entries).toContainEqual(YEAR.creep);
+    expect(lasting.proofLoad.entries).toContainEqual(entry('t', 8760, 'h'));
   });
   test('holds only finite numbers', () => {
     const questions = fc.record({
       load: fc.double({ min: 1, max: 9000, noNaN: true }),
       count: fc.integer({ min: 1, max: 400 }),
-      deviation: fc.double({ min: 0.005, max: 0.8, noNaN: true }),
+      scatter: fc.double({ min: 0.005, max: 0.8, noNaN: true }).map(scatterOf),
       share: fc.double({ min: 0.51, max: 0.999, noNaN: true }),
       confidence: fc.double({ min: 0.5, max: 0.999, noNaN: true }),
     });

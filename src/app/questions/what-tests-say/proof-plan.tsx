@@ -1,14 +1,16 @@
 import { useState } from 'react';
-import { type ProofRow, proofRows } from '../../../core/bench/proof-rows.ts';
-import type { Derived } from '../../../core/sources/derived.ts';
-import { decimalText, forceText, percentText } from '../../../wording/amount.ts';
+import { lastingLoadOf, type ProofRow, proofRows, scatterOf } from '../../../core/bench/proof-rows.ts';
+import { PROOF_HOLD } from '../../../core/evidence/proof-plan.ts';
+import { admit } from '../../../core/joint/stop.ts';
+import { decimalText, durationText, forceText, percentText } from '../../../wording/amount.ts';
 import { STANDINGS } from '../../../wording/standing.ts';
-import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { QuantityField } from '../../fields/quantity-field.tsx';
 import { definitionOf, fromDocument } from '../../state/quantity-of-key.ts';
-import { useFindings } from '../../state/sheet-context.ts';
+import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { ProofNotes } from './proof-notes.tsx';
+import { ProofValue } from './proof-value.tsx';
 import { scaleText } from './scale-text.ts';
 import { TestSheet } from './test-sheet.tsx';
 import styles from './what-tests-say.module.css';
@@ -24,15 +26,35 @@ const LEVER = definitionOf({ limit: 'leverRatio', unit: '-', step: 0.1 });
 const USUAL_SCALE = 50;
 const USUAL_LOAD = 100;
 
+/** How long the joint is under load, and how much more a short pull must show for it; what its tests say of the scatter. */
+function useProofOfJoint() {
+  const { joint, evidence } = useFindings();
+  const { document } = useSheet();
+  const admission = admit(joint);
+  return {
+    pull: joint.loads.pull,
+    warmth: joint.loads.serviceTemperature,
+    lastingOfJoint: admission.kind === 'admitted' ? lastingLoadOf(admission.joint) : undefined,
+    within: scatterOf(document.evidence === 'used' ? evidence?.ofJoint : undefined),
+  };
+}
+
 /** What must be pulled to be allowed to rely on a load, with the scale and the lever at hand. */
 export function ProofPlanPart() {
-  const { joint } = useFindings();
-  const [load, setLoad] = useState(joint.loads.pull > 0 ? joint.loads.pull : USUAL_LOAD);
+  const { pull, warmth, lastingOfJoint, within } = useProofOfJoint();
+  const [load, setLoad] = useState(pull > 0 ? pull : USUAL_LOAD);
+  const [isLasting, setLasting] = useState(true);
   const [scaleLimit, setScale] = useState(fromDocument(USUAL_SCALE, 'kgf'));
   const [leverRatio, setLever] = useState(1);
   const [count, setCount] = useState(3);
   const [isSheetOpen, setSheet] = useState(false);
-  const rows = proofRows(load, COUNTS, { leverRatio, scaleLimit });
+  const lasting = isLasting ? lastingOfJoint : undefined;
+  const rows = proofRows(COUNTS, {
+    load,
+    scatter: within.scatter,
+    rig: { leverRatio, scaleLimit },
+    ...(lasting ? { lasting } : {}),
+  });
   const chosen = rows.find((row) => row.count === count);
   const { sign, words } = STANDINGS.estimate;
   return (
@@ -53,8 +75,20 @@ export function ProofPlanPart() {
           value={load}
           onTake={setLoad}
         />
+        {lastingOfJoint ? (
+          <ChoiceField
+            label="It acts"
+            choices={[
+              { value: 'lasting', label: `for ${durationText(lastingOfJoint.hours)}, as in this joint` },
+              { value: 'short', label: 'for a moment' },
+            ]}
+            value={isLasting ? 'lasting' : 'short'}
+            onTake={(taken) => setLasting(taken === 'lasting')}
+          />
+        ) : null}
         <QuantityField
           label="The scale shows up to"
+          unitShown="kg"
           noun="The end of the scale"
           definition={SCALE}
           value={scaleLimit}
@@ -69,7 +103,7 @@ export function ProofPlanPart() {
         />
       </div>
       <table className={styles['table']}>
-        <caption>Pull each coupon this far, and see it hold</caption>
+        <caption>Pull each coupon this far, and see it hold for {PROOF_HOLD.usual} s</caption>
         <thead>
           <tr>
             <th scope="col">Coupons</th>
@@ -84,13 +118,6 @@ export function ProofPlanPart() {
           ))}
         </tbody>
       </table>
-      <ul className={styles['notes']}>
-        <li>
-          The scatter within a set-up is taken as 0.10; where yours is wider, the load relied on is too high.
-        </li>
-        <li>A short pull at room temperature proves nothing for months under load or for heat.</li>
-        <li>Add what the scale shows with the idle lever on it.</li>
-      </ul>
       <div className={styles['fields']}>
         <ChoiceField
           label="Coupons to be pulled"
@@ -99,13 +126,23 @@ export function ProofPlanPart() {
           onTake={(taken) => setCount(Number(taken))}
         />
       </div>
+      {chosen ? (
+        <ProofNotes within={within} row={chosen} warmth={warmth} {...(lasting ? { lasting } : {})} />
+      ) : null}
       <p className={styles['press']}>
         <button type="button" className="go" onClick={() => setSheet(true)}>
           Test sheet to print
         </button>
       </p>
       {isSheetOpen && chosen ? (
-        <TestSheet row={chosen} load={load} leverRatio={leverRatio} onClose={() => setSheet(false)} />
+        <TestSheet
+          row={chosen}
+          load={load}
+          leverRatio={leverRatio}
+          warmth={warmth}
+          {...(lasting ? { lasting } : {})}
+          onClose={() => setSheet(false)}
+        />
       ) : null}
     </section>
   );
@@ -119,11 +156,15 @@ function Row({ row: { count, proofLoad, shareAtProofLoad, reading } }: { readonl
       <tr>
         <th scope="row">{many}</th>
         <td data-name="load at each insert">
-          <Value of={proofLoad} text={forceText(proofLoad.value)} what={`${many}, load at each insert`} />
+          <ProofValue
+            of={proofLoad}
+            text={forceText(proofLoad.value)}
+            what={`${many}, load at each insert`}
+          />
         </td>
         <td data-name="the scale shows">
           {reading.kind === 'reading' ? (
-            <Value
+            <ProofValue
               of={reading.reading}
               text={scaleText(reading.reading.value)}
               what={`${many}, the scale shows`}
@@ -131,7 +172,7 @@ function Row({ row: { count, proofLoad, shareAtProofLoad, reading } }: { readonl
           ) : (
             <>
               beyond its end: lever{' '}
-              <Value
+              <ProofValue
                 of={reading.leverRatio}
                 text={decimalText(reading.leverRatio.value, 2)}
                 what={`${many}, lever ratio needed`}
@@ -140,20 +181,14 @@ function Row({ row: { count, proofLoad, shareAtProofLoad, reading } }: { readonl
           )}
         </td>
         <td data-name="hold that load itself, at least">
-          <Value of={shareAtProofLoad} text={percentText(shareAtProofLoad.value)} what={`${many}, share`} />
+          <ProofValue
+            of={shareAtProofLoad}
+            text={percentText(shareAtProofLoad.value)}
+            what={`${many}, share`}
+          />
         </td>
       </tr>
       <DerivationSlot name={slot} columns={COLUMNS} />
     </DerivationRow>
   );
 }
-
-interface ValueProps {
-  readonly of: Derived;
-  readonly text: string;
-  readonly what: string;
-}
-
-const Value = ({ of, text, what }: ValueProps) => (
-  <ComputedValue derived={of} text={text} label={`${what}, ${text}`} />
-);

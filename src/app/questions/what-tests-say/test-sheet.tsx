@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'react';
 import { createPortal } from 'react-dom';
 import type { ProofRow } from '../../../core/bench/proof-rows.ts';
-import { decimalText, forceText } from '../../../wording/amount.ts';
+import { type LastingLoad, PROOF_HOLD } from '../../../core/evidence/proof-plan.ts';
+import { decimalText, durationText, forceText, temperatureText } from '../../../wording/amount.ts';
 import { SETTING_NAMES } from '../../../wording/names.ts';
 import { insertName } from '../../joint/drawer/insert-name.ts';
 import { useFindings, useSheet } from '../../state/sheet-context.ts';
@@ -13,11 +14,15 @@ interface TestSheetProps {
   /** To rely on, N. */
   readonly load: number;
   readonly leverRatio: number;
+  /** Absent: a short load is meant. */
+  readonly lasting?: LastingLoad;
+  /** The joint in service, °C. */
+  readonly warmth: number;
   readonly onClose: () => void;
 }
 
 /** One page for the bench: how far to pull, and a line for each coupon to write on. */
-export function TestSheet({ row, load, leverRatio, onClose }: TestSheetProps) {
+export function TestSheet({ row, load, leverRatio, lasting, warmth, onClose }: TestSheetProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const { document: joint } = useSheet();
   const { joint: found, shown } = useFindings();
@@ -45,8 +50,14 @@ export function TestSheet({ row, load, leverRatio, onClose }: TestSheetProps) {
           {found.host.material.name}, {SETTING_NAMES[found.setting]}. Printed, set and pulled on, by:
         </li>
         <li>
-          To rely on {forceText(load)}: pull each of {row.count} with {forceText(row.proofLoad.value)} at the
-          insert.
+          To rely on {forceText(load)}
+          {lasting ? ` for ${durationText(lasting.hours)}` : ''}: pull each of {row.count} with{' '}
+          {forceText(row.proofLoad.value)} at the insert.
+        </li>
+        <li>
+          Hold it for {PROOF_HOLD.usual} s, until the reading stands still ({PROOF_HOLD.least} to{' '}
+          {PROOF_HOLD.greatest} s are common practice), at {temperatureText(warmth)}, as warm as the joint
+          gets.
         </li>
         <li>
           {reading.kind === 'reading'
@@ -65,6 +76,7 @@ export function TestSheet({ row, load, leverRatio, onClose }: TestSheetProps) {
             <th scope="col">Coupon</th>
             <th scope="col">bore before setting</th>
             <th scope="col">scale showed</th>
+            <th scope="col">held for, s</th>
             <th scope="col">held, or broke how</th>
             <th scope="col">note</th>
           </tr>
@@ -73,6 +85,7 @@ export function TestSheet({ row, load, leverRatio, onClose }: TestSheetProps) {
           {Array.from({ length: row.count }, (_, place) => place + 1).map((number) => (
             <tr key={number}>
               <th scope="row">{number}</th>
+              <td />
               <td />
               <td />
               <td />
