@@ -113,15 +113,17 @@ function VariationLine({ slot, of, variation }: VariationLineProps) {
       <tr>
         <th scope="row">{VARIATION}</th>
         <td data-name="normal">
-          {variation === undefined ? 'takes two' : share(variation.value, 'coefficient of variation')}
-          {variation?.low === undefined ? null : (
-            <>
-              , {share(variation.low, 'coefficient of variation, lower end')} to{' '}
-              {variation.high === undefined
-                ? 'no upper end'
-                : share(variation.high, 'coefficient of variation, upper end')}
-            </>
-          )}
+          <span>
+            {variation === undefined ? 'takes two' : share(variation.value, 'coefficient of variation')}
+            {variation?.low === undefined ? null : (
+              <>
+                , {share(variation.low, 'coefficient of variation, lower end')} to{' '}
+                {variation.high === undefined
+                  ? 'no upper end'
+                  : share(variation.high, 'coefficient of variation, upper end')}
+              </>
+            )}
+          </span>
         </td>
         <td data-name="lognormal">–</td>
       </tr>
