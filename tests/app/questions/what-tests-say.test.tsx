@@ -151,7 +151,7 @@ describe('what the tests say', () => {
     const newtons = (text: string | null) => Number(/([\d,]+)\sN/.exec(text ?? '')?.[1]?.replace(',', ''));
     const lasting = newtons(row().textContent);
     expect(section()).toHaveTextContent(/Or prove it outright: hold \d+ N on each for all of/);
-    const held = newtons(/hold ([\d,]+\sN) on each/.exec(section().textContent ?? '')?.[1] ?? '');
+    const held = newtons(/hold ([\d,]+\sN) on each/.exec(section().textContent)?.[1] ?? '');
     await user.selectOptions(screen.getByLabelText('It acts'), 'for a moment');
     const short = newtons(row().textContent);
     expect(lasting).toBeGreaterThan(1.2 * short);
