@@ -1,10 +1,8 @@
 import { normalEquations } from './least-squares.ts';
-import { sampleOf } from './sample.ts';
-import { across, along, directionOf, dot, type Point } from './surface.ts';
+import { across, along, directionOf, dot, type Point, type Surface } from './surface.ts';
 
 /** A corner of a wall with its weight. */
 export interface Corner {
-  readonly vertex: number;
   readonly place: Point;
   readonly weight: number;
 }
@@ -22,8 +20,6 @@ const TRIMS = [0.04, 0.01, 0.003, 0.0015] as const;
 const STEPS_EACH = 2;
 /** Less than this share of the weight near one circle is no wall. */
 const LEAST_SHARE = 0.3;
-/** More corners than this say no more about five unknowns. */
-const MOST_CORNERS = 240;
 
 /** A place against the axis of a cylinder: across it in u and v, along it in w. */
 export function against({ centre, axis }: Pick<Cylinder, 'centre' | 'axis'>) {
@@ -31,6 +27,24 @@ export function against({ centre, axis }: Pick<Cylinder, 'centre' | 'axis'>) {
   return (place: Point) => {
     const arm = along(place, -1, centre);
     return { u: dot(arm, u), v: dot(arm, v), w: dot(arm, axis) };
+  };
+}
+
+/** The same for the three corners of a triangle: u, v and w of each, in one list that is filled anew each time. */
+export function cornersAgainst({ positions, triangles }: Surface, { centre, axis }: Cylinder) {
+  const { u, v } = across(axis);
+  const seen = new Float64Array(9);
+  return (face: number): Float64Array => {
+    for (let corner = 0; corner < 3; corner += 1) {
+      const vertex = 3 * (triangles[3 * face + corner] ?? 0);
+      const x = (positions[vertex] ?? 0) - centre.x;
+      const y = (positions[vertex + 1] ?? 0) - centre.y;
+      const z = (positions[vertex + 2] ?? 0) - centre.z;
+      seen[3 * corner] = x * u.x + y * u.y + z * u.z;
+      seen[3 * corner + 1] = x * v.x + y * v.y + z * v.z;
+      seen[3 * corner + 2] = x * axis.x + y * axis.y + z * axis.z;
+    }
+    return seen;
   };
 }
 
@@ -108,12 +122,11 @@ const distanceFrom = (cylinder: Cylinder) => {
  * The cylinder through the corners of a wall. Corners that do not lie on it, of a fillet or a cross hole, are
  * left out step by step.
  *
- * @param all - at least three corners, weights above 0
+ * @param corners - at least three, weights above 0
  * @param axis - near the cylinder's own, within some degrees
  * @returns the cylinder; undefined where the corners make none
  */
-export function fitCylinder(all: readonly Corner[], axis: Point): Cylinder | undefined {
-  const corners = sampleOf(all, MOST_CORNERS);
+export function fitCylinder(corners: readonly Corner[], axis: Point): Cylinder | undefined {
   const [first] = corners;
   if (first === undefined) return undefined;
   let cylinder = circleAlong(corners, first.place, axis);

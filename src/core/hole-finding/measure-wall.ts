@@ -1,7 +1,7 @@
 import { edgeVector } from './axis-candidates.ts';
 import { type End, endsOf } from './ends.ts';
 import type { FacetModel } from './facet-model.ts';
-import { against } from './fit-cylinder.ts';
+import { against, cornersAgainst } from './fit-cylinder.ts';
 import type { FoundHole, Lie } from './hole.ts';
 import { nextEdge } from './neighbours.ts';
 import { along, dot, type Point, vertexAt } from './surface.ts';
@@ -52,12 +52,16 @@ function facetsOfRims({ low, high }: { readonly low: End; readonly high: End }) 
   };
 }
 
-/** Distance from the origin to the line between two places. */
-function distanceToLine(a: { u: number; v: number }, b: { u: number; v: number }): number {
-  const [du, dv] = [b.u - a.u, b.v - a.v];
+/** Distance from the axis to the side of a triangle between two of its corners. */
+function distanceToSide(seen: Float64Array, from: number, to: number): number {
+  const fromU = seen[3 * from] ?? 0;
+  const fromV = seen[3 * from + 1] ?? 0;
+  const du = (seen[3 * to] ?? 0) - fromU;
+  const dv = (seen[3 * to + 1] ?? 0) - fromV;
   const squared = du * du + dv * dv;
-  const share = squared > 0 ? Math.min(1, Math.max(0, -(a.u * du + a.v * dv) / squared)) : 0;
-  const [u, v] = [a.u + share * du, a.v + share * dv];
+  const share = squared > 0 ? Math.min(1, Math.max(0, -(fromU * du + fromV * dv) / squared)) : 0;
+  const u = fromU + share * du;
+  const v = fromV + share * dv;
   return Math.sqrt(u * u + v * v);
 }
 
@@ -65,15 +69,16 @@ function distanceToLine(a: { u: number; v: number }, b: { u: number; v: number }
 function outline(model: FacetModel, wall: Wall) {
   const { surface } = model;
   const view = against(wall.cylinder);
-  const seen = (vertex: number) => view(vertexAt(surface, vertex));
+  const cornersOf = cornersAgainst(surface, wall.cylinder);
   let [least, most, flat] = [Infinity, -Infinity, Infinity];
   for (const face of wall.faces) {
-    const a = seen(surface.triangles[3 * face] ?? 0);
-    const b = seen(surface.triangles[3 * face + 1] ?? 0);
-    const c = seen(surface.triangles[3 * face + 2] ?? 0);
-    least = Math.min(least, a.w, b.w, c.w);
-    most = Math.max(most, a.w, b.w, c.w);
-    flat = Math.min(flat, distanceToLine(a, b), distanceToLine(b, c), distanceToLine(c, a));
+    const corners = cornersOf(face);
+    for (let corner = 0; corner < 3; corner += 1) {
+      const w = corners[3 * corner + 2] ?? 0;
+      least = Math.min(least, w);
+      most = Math.max(most, w);
+      flat = Math.min(flat, distanceToSide(corners, corner, (corner + 1) % 3));
+    }
   }
   let [length, drawnLength] = [0, 0];
   const drawn: number[] = [];
@@ -84,7 +89,7 @@ function outline(model: FacetModel, wall: Wall) {
     if (Math.abs(dot(vector, wall.cylinder.axis)) < PARALLEL_COSINE * long) continue;
     drawnLength += long;
     for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0]) {
-      const { u, v } = seen(vertex);
+      const { u, v } = view(vertexAt(surface, vertex));
       drawn.push(Math.atan2(v, u));
     }
   }

@@ -1,8 +1,9 @@
 import { edgeVector, LEANING_SINE, normalAt } from './axis-candidates.ts';
 import { type FacetModel, TURN } from './facet-model.ts';
-import { against, type Corner, type Cylinder, fitCylinder } from './fit-cylinder.ts';
+import { type Corner, type Cylinder, fitCylinder } from './fit-cylinder.ts';
 import { NONE, nextEdge } from './neighbours.ts';
 import { LEAST_TURNS } from './regions.ts';
+import { sampleOf } from './sample.ts';
 import { dot, type Point, vertexAt } from './surface.ts';
 
 /** Corners lie on the circle within this share of its radius, and rounding of the file. */
@@ -10,6 +11,8 @@ const ROUND_SHARE = 0.0015;
 const ROUNDING = 2e-6;
 /** The middle of a hexagon's side lies at 0.866 of its corner circle. */
 const LEAST_FLAT = 0.86;
+/** More corners than this say no more about the five unknowns of a cylinder. */
+const ENOUGH_CORNERS = 240;
 
 /** The triangles of a cylindrical wall that looks at its own axis. */
 export interface Wall {
@@ -33,8 +36,14 @@ export function turningEdges({ marks, neighbours, turns }: FacetModel, faces: Ar
   return edges;
 }
 
-/** Ends of edges as corners; those of long edges along the axis weigh most, so a fillet's weigh little. */
-function cornersOf(model: FacetModel, edges: readonly number[], axis: Point): readonly Corner[] {
+/** The vertices at which a wall turns, each once, and corners to fit a cylinder to. */
+interface Turning {
+  readonly vertices: readonly number[];
+  readonly corners: readonly Corner[];
+}
+
+/** Ends of edges; those of long edges along the axis weigh most, so a fillet's weigh little. */
+function turningOf(model: FacetModel, edges: readonly number[], axis: Point): Turning {
   const { surface, weights } = model;
   const vertices: number[] = [];
   for (const edge of edges) {
@@ -46,11 +55,12 @@ function cornersOf(model: FacetModel, edges: readonly number[], axis: Point): re
       weights[vertex] = before + weight;
     }
   }
-  return vertices.map((vertex) => {
-    const weight = weights[vertex] ?? 0;
-    weights[vertex] = 0;
-    return { vertex, weight, place: vertexAt(surface, vertex) };
-  });
+  const corners = sampleOf(vertices, ENOUGH_CORNERS).map((vertex) => ({
+    weight: weights[vertex] ?? 0,
+    place: vertexAt(surface, vertex),
+  }));
+  for (const vertex of vertices) weights[vertex] = 0;
+  return { vertices, corners };
 }
 
 /**
@@ -62,25 +72,22 @@ function onCylinder(
   cylinder: Cylinder,
   isTurning: (vertex: number) => boolean,
 ): (face: number) => boolean {
-  const view = against(cylinder);
-  const { triangles } = model.surface;
-  const room = ROUND_SHARE * cylinder.radius + ROUNDING * model.extent;
+  const { centre, axis, radius } = cylinder;
+  const { positions, triangles } = model.surface;
+  const room = ROUND_SHARE * radius + ROUNDING * model.extent;
   return (face: number) => {
     const normal = normalAt(model, face);
-    if (Math.abs(dot(normal, cylinder.axis)) > LEANING_SINE) return false;
+    if (Math.abs(dot(normal, axis)) > LEANING_SINE) return false;
     for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
       const vertex = triangles[edge] ?? 0;
-      const place = vertexAt(model.surface, vertex);
-      const { u, v } = view(place);
-      const distance = Math.sqrt(u * u + v * v);
-      const least = isTurning(vertex) ? cylinder.radius - room : LEAST_FLAT * cylinder.radius;
-      if (distance < least || distance > cylinder.radius + room) return false;
-      const arm = {
-        x: cylinder.centre.x - place.x,
-        y: cylinder.centre.y - place.y,
-        z: cylinder.centre.z - place.z,
-      };
-      if (dot(normal, arm) <= 0) return false;
+      const x = (positions[3 * vertex] ?? 0) - centre.x;
+      const y = (positions[3 * vertex + 1] ?? 0) - centre.y;
+      const z = (positions[3 * vertex + 2] ?? 0) - centre.z;
+      const along = x * axis.x + y * axis.y + z * axis.z;
+      const distance = Math.sqrt(Math.max(0, x * x + y * y + z * z - along * along));
+      const least = isTurning(vertex) ? radius - room : LEAST_FLAT * radius;
+      if (distance < least || distance > radius + room) return false;
+      if (x * normal.x + y * normal.y + z * normal.z >= 0) return false;
     }
     return true;
   };
@@ -130,11 +137,11 @@ export function wallAmong(
 ): Wall | undefined {
   const edges = turningEdges(model, faces);
   if (edges.length < LEAST_TURNS) return undefined;
-  const corners = cornersOf(model, edges, axis);
+  const { vertices, corners } = turningOf(model, edges, axis);
   const cylinder = fitCylinder(corners, axis);
   if (cylinder === undefined || Math.abs(dot(cylinder.axis, axis)) < Math.cos(2 * Math.asin(LEANING_SINE)))
     return undefined;
-  const turning = new Set(corners.map(({ vertex }) => vertex));
+  const turning = new Set(vertices);
   const isOn = onCylinder(model, cylinder, (vertex) => turning.has(vertex));
   const parts = together(model, faces.filter(isOn), nextMark);
   const wall = parts.reduce<number[]>((best, part) => (part.length > best.length ? part : best), []);
@@ -146,7 +153,7 @@ export function wallAmong(
     onCylinder(model, cylinder, () => true),
   );
   const within = turningEdges(model, wall);
-  const better = isGrown ? fitCylinder(cornersOf(model, within, axis), axis) : cylinder;
+  const better = isGrown ? fitCylinder(turningOf(model, within, axis).corners, axis) : cylinder;
   return { cylinder: better ?? cylinder, faces: wall, edges: within };
 }
 
