@@ -50,6 +50,10 @@ export function readingText({ value, unit }: { readonly value: number; readonly 
   return `${decimalText(value, decimals)}${NO_BREAK_SPACE}${testUnitText(unit)}`;
 }
 
+/** That the unit of a reading is in doubt, and which would be usual. */
+export const sentenceOfUnitInstead = (test: Parameters<typeof readingText>[0], instead: Unit): string =>
+  `${readingText(test)} is far from what such an insert bears; ${readingText({ ...test, unit: instead })} would be usual.`;
+
 /** How a test of a kind can end; the first is the usual one. */
 export const RESULTS_OF_KIND: Readonly<Record<Kind, readonly Result[]>> = {
   'pull-out': [

@@ -209,6 +209,17 @@ describe('TestLog', () => {
     expect(theTest(1)).toMatchObject({ id: 'test-2', coupon: 13 });
     expect(screen.getAllByRole('listitem')[0]).toHaveTextContent('test 1 coupon 12,');
   });
+  test('doubts the unit of newtons written as kilograms, and puts it right by a press', async () => {
+    await openDoor();
+    const user = shown(documentWithTests([testRecord({ value: 550 })]));
+    const row = screen.getByRole('listitem');
+    expect(row).toHaveTextContent(
+      'Look at the unit. 550 kg is far from what such an insert bears; 550 N would be usual.',
+    );
+    await user.click(within(row).getByRole('button', { name: 'It was N' }));
+    expect(theTest(0)).toMatchObject({ value: 550, unit: 'N' });
+    expect(screen.getByRole('listitem')).not.toHaveTextContent('Look at the unit');
+  });
   test('leaves the focus where it is when an edit is undone', async () => {
     const user = shown();
     await user.click(screen.getByRole('button', { name: 'Enter test 1' }));

@@ -1,10 +1,13 @@
 import type { TestFinding } from '../../../core/bench/evidence.ts';
+import { unitInstead } from '../../../core/bench/unit-slip.ts';
 import type { JointDocument, TestRecord } from '../../../storage/document.ts';
 import {
   readingText,
   sentenceOfTestFault,
+  sentenceOfUnitInstead,
   TEST_KIND_NAMES,
   TEST_RESULT_NAMES,
+  testUnitText,
 } from '../../../wording/bench-tests.ts';
 import { wordsOfFinding } from '../../../wording/test-findings.ts';
 import type { Choice } from '../../fields/field-props.ts';
@@ -78,11 +81,35 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
           <b>Left out.</b> {leftOut}
         </p>
       )}
+      {finding === undefined ? null : <UnitDoubt index={index} test={test} finding={finding} />}
       {isOpen ? (
         <div data-fields>
           <TestFields index={index} test={test} document={document} inserts={inserts} />
         </div>
       ) : null}
     </li>
+  );
+}
+
+interface UnitDoubtProps {
+  readonly index: number;
+  readonly test: TestRecord;
+  readonly finding: TestFinding;
+}
+
+/** Newtons that were written as kilograms, or the other way round: said, and put right by a press. */
+function UnitDoubt({ index, test, finding }: UnitDoubtProps) {
+  const { edit } = useSheetActions();
+  const { unit } = test;
+  const instead = unit === 'kgf' || unit === 'N' ? unitInstead(finding, unit) : undefined;
+  if (instead === undefined) return null;
+  const path = `tests.${index}.unit`;
+  return (
+    <p className={styles.leftOut}>
+      <b>Look at the unit.</b> {sentenceOfUnitInstead(test, instead)}{' '}
+      <button type="button" className="press" onClick={() => edit(path, { path, value: instead })}>
+        It was {testUnitText(instead)}
+      </button>
+    </p>
   );
 }
