@@ -1,7 +1,7 @@
 import type { Insert } from '../core/inserts/insert.ts';
 import type { TorqueWindow } from '../core/joint/assessment.ts';
 import type { AnswerableJoint } from '../core/joint/stop.ts';
-import { askedTorque, holdOf } from '../core/service/hold.ts';
+import { askedTorque, holdOf, holdsAtBest } from '../core/service/hold.ts';
 import {
   governingMargin,
   loadFactorOf,
@@ -14,7 +14,7 @@ import { sensitivities } from '../core/service/sensitivity.ts';
 import type { ServiceState } from '../core/service/service-state.ts';
 import { nameOfEnd, reasonForService, titleOfState } from '../wording/hold.ts';
 import { nameOfMove, sentenceOfRemedy } from '../wording/levers.ts';
-import { quantity, rounded, torqueInNewtonMetres } from './rounded.ts';
+import { quantity, rangeOf, rounded, torqueInNewtonMetres } from './rounded.ts';
 
 /** Whether a joint holds through its life, and what moves that; null where no torque at all is allowed. */
 export function holdReportOf(joint: AnswerableJoint, insert: Insert, window: TorqueWindow) {
@@ -26,6 +26,7 @@ export function holdReportOf(joint: AnswerableJoint, insert: Insert, window: Tor
   return {
     verdict: isDialled ? hold.verdict : 'fails',
     dialled: isDialled,
+    holdsAtBest: isDialled && holdsAtBest(joint, insert, hold),
     torque_Nm: torqueInNewtonMetres(torque.value),
     worst: { state: worst.id, by: worst.by, name: nameOfEnd(worst.by), margin: rounded(worst.margin) },
     sentence: reasonForService(hold, governingMargin(worst, joint.factors), {
@@ -60,6 +61,7 @@ function stateOf(state: ServiceState, { factors }: AnswerableJoint) {
     duration_h: state.hours,
     temperature_degC: state.temperature,
     preloadLeft: rounded(state.preloadLeft.value),
+    preloadLeftRange: rangeOf(state.preloadLeft),
     loadFactor: loadFactor ? rounded(loadFactor.value) : null,
     screwLoad_N: screwLoad ? rounded(screwLoad.value) : null,
     margin: rounded(state.margin),

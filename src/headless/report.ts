@@ -14,7 +14,7 @@ import { evidenceReport } from './evidence-report.ts';
 import { existingHoleReportOf } from './existing-hole-report.ts';
 import { holdReportOf } from './hold-report.ts';
 import { printerReportOf } from './printer-report.ts';
-import { quantity, rounded, torqueInNewtonMetres } from './rounded.ts';
+import { quantity, rangeOf, rounded, torqueInNewtonMetres } from './rounded.ts';
 
 export const ASSESSMENT_FORMAT = 'knurlwright-assessment';
 export const ASSESSMENT_VERSION = 1;
@@ -125,6 +125,7 @@ function answerOf(assessment: JointAssessment) {
     governing: assessment.governing,
     limits: assessment.limits.map(limitOf),
     preloadLeft: rounded(assessment.preloadLeft.value),
+    preloadLeftRange: rangeOf(assessment.preloadLeft),
     torque: torqueOf(assessment.torque),
     notices: assessment.notices.map((notice) => ({ code: notice.code, sentence: sentenceOfNotice(notice) })),
   };

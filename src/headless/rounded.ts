@@ -14,3 +14,13 @@ export const quantity = (key: string, derived: Derived): Record<string, number> 
   derived.unit === 'N·mm'
     ? { [`${key}_Nm`]: torqueInNewtonMetres(derived.value) }
     : { [`${key}_N`]: rounded(derived.value) };
+
+/** Between what a little known number lies and what is expected of it; null for one that is known well enough. */
+export const rangeOf = ({ range }: Derived) =>
+  range === undefined
+    ? null
+    : {
+        low: rounded(range.low),
+        expected: range.middle === undefined ? null : rounded(range.middle),
+        high: rounded(range.high),
+      };

@@ -103,3 +103,7 @@ export function sentenceOfVerdict({ verdict, torque, worst }: Hold, isDialled: b
     ? `Dialled at ${at} it holds through its life: at the least ${factorText(worst.margin)} what is asked.`
     : `Dialled at ${at} it does not hold ${whenOf(worst)}: ${factorText(worst.margin)} what is asked.`;
 }
+
+/** Beside a verdict that hangs on what is little known. */
+export const HOLDS_AT_BEST =
+  'Little is known of how this plastic creeps and bears warmth, and the careful end decides. At the other end the joint would hold.';

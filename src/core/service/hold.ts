@@ -1,5 +1,6 @@
 import type { Insert } from '../inserts/insert.ts';
 import type { TorqueWindow } from '../joint/assessment.ts';
+import { jointAt } from '../joint/joint-at.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Derived } from '../sources/derived.ts';
 import { momentsOf } from './moments.ts';
@@ -45,3 +46,15 @@ export function holdOf(joint: AnswerableJoint, insert: Insert, torque: Derived):
   const worst = states.reduce((one, other) => (other.margin < one.margin ? other : one));
   return { verdict: worst.margin >= HOLDS_FROM ? 'holds' : 'fails', torque, states, worst };
 }
+
+/**
+ * Whether a joint that fails would hold if its polymers were as good as they may be in warmth and creep.
+ *
+ * @param joint - a joint that may be answered
+ * @param insert - its insert
+ * @param hold - what it was found to be, at the careful end
+ * @returns true where the verdict hangs on what is little known; false for a joint that holds anyway
+ * @source own-model the low end of what is left is the careful one
+ */
+export const holdsAtBest = (joint: AnswerableJoint, insert: Insert, { verdict, torque }: Hold): boolean =>
+  verdict === 'fails' && holdOf(jointAt(joint, 'high'), insert, torque).verdict === 'holds';

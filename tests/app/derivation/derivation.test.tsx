@@ -5,6 +5,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { ComputedValue } from '../../../src/app/derivation/computed-value.tsx';
 import { Derivation } from '../../../src/app/derivation/derivation.tsx';
 import { DerivationRow, DerivationSlot } from '../../../src/app/derivation/derivation-slot.tsx';
+import { DerivationStep } from '../../../src/app/derivation/derivation-step.tsx';
 import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import { type Derived, entry, entryFrom } from '../../../src/core/sources/derived.ts';
 
@@ -170,5 +171,25 @@ describe('Derivation', () => {
     render(<Derivation label="pull" steps={[pull]} />);
     expect(screen.getByRole('region').textContent).toContain('pull on this joint = 83\u00a0N');
     expect(screen.getByRole('region').textContent).not.toContain('P = P');
+  });
+});
+
+describe('a value that is little known', () => {
+  const between = (range: Derived['range']) => {
+    const { container } = render(<DerivationStep derived={{ ...TORQUE, ...(range && { range }) }} />);
+    return container.textContent;
+  };
+  test('says between what it lies and that its range is scatter, where it is the middle', () => {
+    expect(between({ low: 300, high: 400 })).toContain(
+      'between 0.30\u00a0N·m and 0.40\u00a0N·m. The range is part of the scatter',
+    );
+  });
+  test('says what is expected and that the careful end is used, where it is that end', () => {
+    expect(between({ low: 250, middle: 290, high: 336 })).toContain(
+      'between 0.25\u00a0N·m and 0.34\u00a0N·m, 0.29\u00a0N·m as expected. The careful end is used.',
+    );
+  });
+  test('says nothing of a value that is known', () => {
+    expect(between(undefined)).not.toContain('Little is known');
   });
 });

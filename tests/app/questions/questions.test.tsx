@@ -90,6 +90,16 @@ describe('HowTight', () => {
     expect(screen.queryByRole('row', { name: /^Dial/ })).toBeNull();
     expect(screen.getByRole('row', { name: /^Least/ })).toBeInTheDocument();
   });
+  test('says what is left of the clamp force at both ends of a little known creep, and which counts', () => {
+    const { joint, assessment } = given({ gap_mm: 0.4, loads: { pull_N: 12, shear_N: 1 } });
+    const { unmount } = show(<HowTight joint={joint} assessment={assessment} />);
+    expect(
+      screen.getByText(/at the careful end, which counts; up to \d+\s% at the other/),
+    ).toBeInTheDocument();
+    unmount();
+    show(<HowTight {...given()} />);
+    expect(screen.queryByText(/careful end/)).toBeNull();
+  });
   test('gives cautions only where the torque is felt', () => {
     const byHand = given({ tool: { kind: 'hand' }, loads: { pull_N: 10, shear_N: 0 } });
     const { unmount } = show(<HowTight {...byHand} />);

@@ -3,10 +3,10 @@ import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
 import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
+import { whenIdle } from '../../../src/app/questions/when-idle.ts';
 import { changesOf } from '../../../src/app/questions/will-it-hold/changes.ts';
 import { endRows } from '../../../src/app/questions/will-it-hold/end-rows.ts';
 import { StateStack } from '../../../src/app/questions/will-it-hold/state-stack.tsx';
-import { whenIdle } from '../../../src/app/questions/when-idle.ts';
 import { WillItHold } from '../../../src/app/questions/will-it-hold/will-it-hold.tsx';
 import type { Shown } from '../../../src/app/state/findings.ts';
 import { holdOfShown, isHeld } from '../../../src/app/state/shown-hold.ts';
@@ -50,6 +50,17 @@ describe('holdOfShown', () => {
     const hold = holdOfShown(joint, shown);
     expect(hold?.torque).toBe(shown.assessment.torque.most);
     expect(isHeld(shown, hold)).toBe(false);
+  });
+});
+
+describe('a verdict that hangs on what is little known', () => {
+  test('says that the joint would hold at the other end, and nothing of one that holds', () => {
+    const { unmount } = show({ loads: { pull_N: 190 } });
+    expect(screen.getByText(/^Dialled at .* it does not hold/)).toBeInTheDocument();
+    expect(screen.getByText(/At the other end the joint would hold/)).toBeInTheDocument();
+    unmount();
+    show();
+    expect(screen.queryByText(/At the other end/)).toBeNull();
   });
 });
 

@@ -1,5 +1,5 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
-import type { Derived } from '../../../core/sources/derived.ts';
+import type { Derived, Range } from '../../../core/sources/derived.ts';
 import type { UnitSymbol } from '../../../core/units/units.ts';
 import { forceNumber, forceText, percentText, torqueNumber } from '../../../wording/amount.ts';
 import { MODE_EVENTS } from '../../../wording/names.ts';
@@ -65,13 +65,17 @@ export function TorqueFigures({ assessment }: { readonly assessment: JointAssess
             text={percentText(preloadLeft.value)}
             label={`Share of the clamp force left, ${percentText(preloadLeft.value)}`}
           />{' '}
-          is left after the time under load.
+          is left after the time under load{preloadLeft.range && beyond(preloadLeft.range)}.
         </p>
         <DerivationSlot name="clamp-force" />
       </DerivationRow>
     </div>
   );
 }
+
+/** What the other end of a little known creep would leave, and which end counts. */
+const beyond = ({ high }: Range): string =>
+  ` at the careful end, which counts; up to ${percentText(high)} at the other, as little is known of creep`;
 
 interface TorqueRowProps {
   readonly name: string;

@@ -1,9 +1,9 @@
 import { lazy, memo, Suspense, useDeferredValue, useMemo } from 'react';
 import type { Joint } from '../../../core/joint/joint.ts';
 import { admit } from '../../../core/joint/stop.ts';
-import type { Hold } from '../../../core/service/hold.ts';
+import { type Hold, holdsAtBest } from '../../../core/service/hold.ts';
 import { amountText } from '../../../wording/amount.ts';
-import { sentenceOfVerdict } from '../../../wording/hold.ts';
+import { HOLDS_AT_BEST, sentenceOfVerdict } from '../../../wording/hold.ts';
 import { sentenceOfNoTorque } from '../../../wording/reasons.ts';
 import { useNarrowScreen } from '../../drawing/narrow-screen.ts';
 import type { Shown } from '../../state/findings.ts';
@@ -45,9 +45,11 @@ const Life = memo(function Life({ joint, shown }: WillItHoldProps) {
     return assessment.torque.kind === 'refused' ? <p>{sentenceOfNoTorque(assessment.torque)}</p> : null;
   }
   const held = isHeld(shown, hold);
+  const isDialled = assessment.torque.kind === 'window';
   return (
     <>
-      <p className={styles['verdict']}>{sentenceOfVerdict(hold, assessment.torque.kind === 'window')}</p>
+      <p className={styles['verdict']}>{sentenceOfVerdict(hold, isDialled)}</p>
+      {isDialled && holdsAtBest(admission.joint, insert, hold) && <p>{HOLDS_AT_BEST}</p>}
       <States hold={hold} joint={joint} />
       <ChangeFirst joint={admission.joint} insert={insert} hold={hold} isHeld={held} />
       <Suspense fallback={<p className={styles['unloaded']}>The curves are being drawn.</p>}>
