@@ -7,7 +7,8 @@ export interface SymbolUse {
   readonly files: ReadonlySet<string>;
 }
 
-const ENTRY = /\b(?:carefulE|e)ntry\(\s*'([^']+)',(?:[^'()]|\([^()]*\)|\((?:[^()]|\([^()]*\))*\))*?'([^']+)',?\s*\)/g;
+const ENTRY =
+  /\b(?:carefulE|e)ntry\(\s*'([^']+)',(?:[^'()]|\([^()]*\)|\((?:[^()]|\([^()]*\))*\))*?'([^']+)',?\s*\)/g;
 const DERIVED = /symbol: '([^']+)'(?:(?!symbol:)[\s\S]){0,400}?unit: '([^']+)'/g;
 /** A whole text in quotes that may be a symbol. */
 const QUOTED = /'([^'\n]{1,12})'/g;
