@@ -220,6 +220,17 @@ describe('TestLog', () => {
     expect(theTest(0)).toMatchObject({ value: 550, unit: 'N' });
     expect(screen.getByRole('listitem')).not.toHaveTextContent('Look at the unit');
   });
+  test('shows the latest hundred of very many, whatever is left out, and the others when asked', async () => {
+    const many = Array.from({ length: 130 }, (_, index) =>
+      testRecord({ id: `test-${index + 1}`, coupon: index + 1, value: index === 4 ? -1 : 100 + (index % 7) }),
+    );
+    const user = shown(documentWithTests(many));
+    expect(screen.getAllByRole('listitem')).toHaveLength(101);
+    expect(screen.getAllByRole('listitem')[0]).toHaveTextContent(/^test 5 .*Left out/);
+    expect(screen.getByText(/^29 earlier ones are not shown/)).toBeInTheDocument();
+    await user.click(screen.getByRole('button', { name: 'Show them' }));
+    expect(screen.getAllByRole('listitem')).toHaveLength(130);
+  });
   test('leaves the focus where it is when an edit is undone', async () => {
     const user = shown();
     await user.click(screen.getByRole('button', { name: 'Enter test 1' }));

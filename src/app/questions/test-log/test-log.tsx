@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { JointDocument } from '../../../storage/document.ts';
 import { capitalised, countWord } from '../../../wording/amount.ts';
 import { insertName } from '../../joint/drawer/insert-name.ts';
@@ -7,13 +7,10 @@ import { useFindings, useSheet } from '../../state/sheet-context.ts';
 import { QuestionSection } from '../question-section.tsx';
 import { nextNumber, withNextTest } from './test-edits.ts';
 import styles from './test-log.module.css';
-import { TestRow } from './test-row.tsx';
+import { TestRows } from './test-rows.tsx';
 
 /** Comes with what reads tables. */
 const TableImport = lazy(() => import('./table-import.tsx'));
-
-/** The reading of the test that is open. */
-const READING = '[data-fields] input[inputmode="decimal"]';
 
 /** The day on this device's calendar, as a document writes it. */
 function today(): string {
@@ -29,14 +26,9 @@ async function saveTable({ name, tests }: JointDocument): Promise<void> {
 
 /** Tests at the bench: entered one after the other, kept with the joint. */
 export default function TestLog() {
-  const { sheet, document, edit } = useSheet();
-  const { shown, drawer, evidence } = useFindings();
+  const { document, edit } = useSheet();
+  const { shown, drawer } = useFindings();
   const [open, setOpen] = useState<string | null>(null);
-  const list = useRef<HTMLOListElement>(null);
-  // Here and not in the row: an undo lays the rows anew, and must not take the focus with it.
-  useEffect(() => {
-    if (open !== null) list.current?.querySelector<HTMLElement>(READING)?.focus();
-  }, [open]);
   const [isReading, setReading] = useState(false);
   const { tests } = document;
   const inserts = drawer.map((insert) => ({ value: insert.id, label: insertName(insert) }));
@@ -60,22 +52,7 @@ export default function TestLog() {
         </>
       }
     >
-      {tests.length === 0 ? null : (
-        <ol className={styles.tests} key={sheet.epoch} ref={list}>
-          {tests.map((test, index) => (
-            <TestRow
-              key={test.id}
-              index={index}
-              test={test}
-              document={document}
-              inserts={inserts}
-              finding={evidence?.findings.find((one) => one.test.id === test.id)}
-              isOpen={open === test.id}
-              onOpen={(isOpen) => setOpen(isOpen ? test.id : null)}
-            />
-          ))}
-        </ol>
-      )}
+      <TestRows inserts={inserts} open={open} onOpen={setOpen} />
       <p className={styles.add}>
         <button type="button" className="press" onClick={add}>
           Enter test {nextNumber(tests)}
