@@ -33,7 +33,19 @@ function kindAt(hole: FoundHole, others: readonly FoundHole[], at: 'mouth' | 'fa
   return kind === 'closed' ? 'narrower' : 'wider';
 }
 
-/** The hole with its ends told apart: where a bore on the same axis goes on, it is neither open nor closed. */
+/**
+ * The hole with its ends told apart: where a bore on the same axis goes on, it is neither open nor closed, and a cone
+ * between the two is no chamfer.
+ */
 export function withNeighbours(hole: FoundHole, others: readonly FoundHole[]): FoundHole {
-  return { ...hole, ends: { mouth: kindAt(hole, others, 'mouth'), far: kindAt(hole, others, 'far') } };
+  const ends = { mouth: kindAt(hole, others, 'mouth'), far: kindAt(hole, others, 'far') };
+  const { chamfers } = hole;
+  return {
+    ...hole,
+    ends,
+    chamfers: {
+      mouth: ends.mouth === 'open' ? chamfers.mouth : 0,
+      far: ends.far === 'open' ? chamfers.far : 0,
+    },
+  };
 }

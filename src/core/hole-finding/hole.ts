@@ -21,6 +21,8 @@ export interface FoundHole {
   readonly acrossFlats: number;
   /** Length of the wall at its longest side, mm; chamfers and steps are not in it. */
   readonly depth: number;
+  /** Heights of the chamfers between the wall and the faces, mm, ≥ 0; a countersink is none. */
+  readonly chamfers: { readonly mouth: number; readonly far: number };
   /** Length over which the wall goes all the way round, mm, ≥ 0. */
   readonly depthAllRound: number;
   /** Facets of the whole circle. */
@@ -29,3 +31,7 @@ export interface FoundHole {
   readonly turn: number;
   readonly ends: { readonly mouth: EndKind; readonly far: EndKind };
 }
+
+/** Depth from the face that the hole is drilled into, mm; of a through hole from face to face. */
+export const depthFromFace = ({ depth, chamfers }: FoundHole): number =>
+  depth + chamfers.mouth + chamfers.far;

@@ -1,4 +1,5 @@
 import { edgeVector } from './axis-candidates.ts';
+import { chamferHeight } from './chamfer.ts';
 import { type End, endsOf } from './ends.ts';
 import type { FacetModel } from './facet-model.ts';
 import { against, cornersAgainst } from './fit-cylinder.ts';
@@ -135,6 +136,10 @@ export function holeOf(model: FacetModel, wall: Wall): FoundHole | undefined {
   const isLow = mouthIsLow(axis, ends);
   if (isLow === undefined) return undefined;
   const [near, far] = isLow ? [ends.low, ends.high] : [ends.high, ends.low];
+  const chamfers = {
+    low: ends.low.openShare > 0.5 ? chamferHeight(model, wall, 'low', ends.low) : 0,
+    high: ends.high.openShare > 0.5 ? chamferHeight(model, wall, 'high', ends.high) : 0,
+  };
   const depth = most - least;
   if (far.smoothShare > 0.5 && depth < RING_DEPTH * 2 * radius) return undefined;
   return {
@@ -144,6 +149,9 @@ export function holeOf(model: FacetModel, wall: Wall): FoundHole | undefined {
     cornerDiameter: 2 * radius,
     acrossFlats: 2 * flat,
     depth,
+    chamfers: isLow
+      ? { mouth: chamfers.low, far: chamfers.high }
+      : { mouth: chamfers.high, far: chamfers.low },
     depthAllRound: Math.max(0, ends.high.least - ends.low.most),
     facets,
     turn,

@@ -14,6 +14,10 @@ const LEAST_FLAT = 0.86;
 /** More corners than this say no more about the five unknowns of a cylinder. */
 const ENOUGH_CORNERS = 240;
 
+/** How far a corner may lie off the circle of a wall, mm. */
+export const roundRoom = ({ extent }: FacetModel, { radius }: Cylinder): number =>
+  ROUND_SHARE * radius + ROUNDING * extent;
+
 /** The triangles of a cylindrical wall that looks at its own axis. */
 export interface Wall {
   readonly cylinder: Cylinder;
@@ -74,7 +78,7 @@ function onCylinder(
 ): (face: number) => boolean {
   const { centre, axis, radius } = cylinder;
   const { positions, triangles } = model.surface;
-  const room = ROUND_SHARE * radius + ROUNDING * model.extent;
+  const room = roundRoom(model, cylinder);
   return (face: number) => {
     const normal = normalAt(model, face);
     if (Math.abs(dot(normal, axis)) > LEANING_SINE) return false;

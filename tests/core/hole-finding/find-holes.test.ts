@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { findHoles } from '../../../src/core/hole-finding/find-holes.ts';
-import type { FoundHole } from '../../../src/core/hole-finding/hole.ts';
+import { depthFromFace, type FoundHole } from '../../../src/core/hole-finding/hole.ts';
 import type { Surface } from '../../../src/core/hole-finding/surface.ts';
 import {
   blind,
@@ -42,6 +42,7 @@ describe('findHoles in a plate', () => {
     expectRelative(hole.depth, THICKNESS, 1e-9);
     expectRelative(hole.depthAllRound, THICKNESS, 1e-9);
     expectRelative(hole.turn, 2 * Math.PI, 1e-9);
+    expect(hole.chamfers).toEqual({ mouth: 0, far: 0 });
     expect(hole).toMatchObject({ facets, lie: 'vertical', ends: { mouth: 'open', far: 'open' } });
     expectNear(hole.mouth, [0, 0, THICKNESS]);
     expectNear(hole.direction, [0, 0, -1]);
@@ -73,12 +74,33 @@ describe('findHoles in a plate', () => {
 describe('findHoles in stepped holes', () => {
   const rings = (...pairs: readonly (readonly [number, number])[]) =>
     pairs.map(([diameter, height]) => ({ radius: diameter / 2, height }));
-  test('leaves the chamfer of the mouth out of the depth', () => {
+  test('tells the chamfer of the mouth apart from the wall, and counts both from the face', () => {
     const hole = only({ facets: 32, rings: rings([5.2, 10], [4.2, 9.5], [4.2, 3.1], [0, 3.1]) });
     expectRelative(hole.cornerDiameter, 4.2, 1e-9);
     expectRelative(hole.depth, 6.4, 1e-9);
+    expectRelative(hole.chamfers.mouth, 0.5, 1e-9);
+    expectRelative(depthFromFace(hole), 6.9, 1e-9);
     expectNear(hole.mouth, [0, 0, 9.5]);
     expect(hole.ends).toEqual({ mouth: 'open', far: 'closed' });
+  });
+  test('finds different chamfers at both mouths of a through hole, whichever way it lies', () => {
+    const plate = drilledPlate([{ facets: 19, rings: rings([5.1, 10], [4.3, 9.3], [4.3, 0.6], [5.5, 0]) }]);
+    for (const angle of [0, 2.5]) {
+      const hole = theHole(movedSurface(plate, { axis: [1, 0.2, 0], angle, scale: 1, shift: [5, -7, 9] }));
+      const [mouth, far] = angle === 0 ? [0.7, 0.6] : [0.6, 0.7];
+      expectRelative(hole.chamfers.mouth, mouth, 1e-6);
+      expectRelative(hole.chamfers.far, far, 1e-6);
+      expectRelative(depthFromFace(hole), 10, 1e-6);
+    }
+  });
+  test.each([
+    ['a countersink, deeper than half of the radius', rings([8.2, 10], [4.2, 8], [4.2, 3.1], [0, 3.1])],
+    ['a wider bore over a cone', rings([6.2, 10], [6.2, 8], [4.2, 7.5], [4.2, 3.1], [0, 3.1])],
+    ['a face without anything', rings([4.2, 10], [4.2, 3.1], [0, 3.1])],
+  ])('takes for no chamfer %s', (_what, ringsOfHole) => {
+    const [hole] = holesOf([{ facets: 32, rings: ringsOfHole }]);
+    expectRelative(hole?.cornerDiameter ?? 0, 4.2, 1e-9);
+    expect(hole?.chamfers).toEqual({ mouth: 0, far: 0 });
   });
   test('leaves the cone of a drill out of the depth', () => {
     // 118° at the tip: the cone is r/tan(59°) deep.

@@ -1,4 +1,4 @@
-import type { FoundHole } from '../../../core/hole-finding/hole.ts';
+import { depthFromFace, type FoundHole } from '../../../core/hole-finding/hole.ts';
 import { diameterNumber, lengthNumber } from '../../../wording/amount.ts';
 import { axisText, endsText, mouthText } from '../../../wording/solids.ts';
 import styles from './hole-finder.module.css';
@@ -49,9 +49,9 @@ export function FoundTable({ holes, onUse }: FoundTableProps) {
         </table>
       </div>
       <p className={styles.quiet}>
-        Depths are those of the round wall: a chamfer is not in them; add it in the field above. A bore comes
-        as a polygon. Where your program lays its flats on the drawn circle, and not its corners, enter the
-        width across flats above.
+        Depths are from the face, with a chamfer; a countersink and the bores of other diameters on the same
+        axis are not in them. A bore comes as a polygon. Where your program lays its flats on the drawn
+        circle, and not its corners, enter the width across flats above.
       </p>
     </>
   );
@@ -69,7 +69,7 @@ function HoleRow({ hole, number, onUse }: HoleRowProps) {
       <td>{number}</td>
       <th scope="row">{diameterNumber(hole.cornerDiameter)}</th>
       <td>{diameterNumber(hole.acrossFlats)}</td>
-      <td>{lengthNumber(hole.depth)}</td>
+      <td>{lengthNumber(depthFromFace(hole))}</td>
       <td>{hole.facets}</td>
       <td>{axisText(hole)}</td>
       <td>{endsText(hole)}</td>

@@ -1,5 +1,5 @@
 import { useId, useRef, useState } from 'react';
-import type { FoundHole } from '../../../core/hole-finding/hole.ts';
+import { depthFromFace, type FoundHole } from '../../../core/hole-finding/hole.ts';
 import { decimalText, diameterNumber, lengthText } from '../../../wording/amount.ts';
 import { SOLID_FORMATS, sentenceOfReading, sentenceOfReadingNotice } from '../../../wording/solids.ts';
 import { type FindHolesOfFile, findHolesOfFile } from '../../../workers/holes-client.ts';
@@ -122,8 +122,8 @@ function summaryOf(name: string, { found, format, triangles, extent, notices }: 
 /** A mesh holds more digits than anybody draws: to a thousandth of a millimetre. */
 const rounded = (length: number): number => Number(length.toFixed(3));
 
-const existingOf = ({ cornerDiameter, depth }: FoundHole): GivenHole => ({
-  diameter_mm: rounded(cornerDiameter),
+const existingOf = (hole: FoundHole): GivenHole => ({
+  diameter_mm: rounded(hole.cornerDiameter),
   known: 'as-drawn',
-  depth_mm: rounded(depth),
+  depth_mm: rounded(depthFromFace(hole)),
 });
