@@ -92,10 +92,13 @@ describe('the worker for holes', () => {
       output: { kind: 'refused', refusal: { code: 'file-too-large', bytes: 2e9, limit: 1e8 } },
     });
   });
-  test('stops between two steps when it is told to', async () => {
+  test.each([
+    ['stl-binary', stlBinary(plate)],
+    ['three-mf', threeMf(plainModel(plate))],
+  ])('stops between two steps when it is told to, %s', async (_format, bytes) => {
     const { find, posted } = lineToServer();
     const abort = new AbortController();
-    const outcome = await find(new Blob([stlBinary(plate)]), {
+    const outcome = await find(new Blob([bytes]), {
       signal: abort.signal,
       onProgress: () => abort.abort(),
     });
