@@ -12,6 +12,7 @@ export const DEMO_NAMES: readonly string[] = [
   'Far-side mount',
   'Parts box',
   'Meter cover',
+  'Loom clamp',
 ];
 
 export async function loadDemo(name: string): Promise<JointDocument> {

@@ -61,4 +61,13 @@ describe('the demonstration joints', () => {
     expect(DEMOS.some(({ joint }) => joint.insertSide === 'far-side')).toBe(true);
     expect(DEMOS.some(({ joint }) => joint.clamped.material === 'petg')).toBe(true);
   });
+  test('one has a printer with read holes, one has coupons of two ways of setting, pulled, turned and held', () => {
+    expect(DEMOS.filter(({ printers }) => printers.some(({ holes }) => holes.length > 4))).toHaveLength(1);
+    const tested = DEMOS.filter(({ tests }) => tests.length > 0);
+    expect(tested).toHaveLength(1);
+    const [tests = []] = tested.map(({ tests: rows }) => rows);
+    expect(new Set(tests.map(({ setting }) => setting))).toEqual(new Set(['heat-set', 'hammered']));
+    expect(new Set(tests.map(({ kind }) => kind))).toEqual(new Set(['pull-out', 'proof-pull', 'torque-out']));
+    expect(tests.some(({ result }) => result === 'held')).toBe(true);
+  });
 });
