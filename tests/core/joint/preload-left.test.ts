@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { creepingLoop, creepOf } from '../../../src/core/joint/clamp-loop.ts';
-import { preloadLeft, preloadLeftAt } from '../../../src/core/joint/preload-left.ts';
+import { jointAt } from '../../../src/core/joint/joint-at.ts';
+import { preloadLeft, preloadLeftAt, preloadOnCreptHost } from '../../../src/core/joint/preload-left.ts';
 import type { AnswerableJoint } from '../../../src/core/joint/stop.ts';
+import { tighten } from '../../../src/core/joint/tightening.ts';
 import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
 import { polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
 import { PETG } from '../../../src/data/host-materials.ts';
 import fc from '../../support/fast-check.ts';
-import { answerableJoint, assessed, type Changes, situationWith } from '../../support/joints.ts';
+import { answerableJoint, assessed, type Changes, situationWith, theInsert } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 /** The loop over a gap, with the creep of a joint and a stretched length of the screw, mm. */
@@ -89,5 +91,27 @@ describe('preloadLeft through a life with re-tightenings', () => {
   test('of a printed part with a spacer on the insert loses nothing', () => {
     const sleeve = { material: 'steel', outsideDiameter_mm: 5.3 };
     expect(left({ clamped: { material: 'petg', sleeve } })).toBe(1);
+  });
+});
+
+describe('preloadOnCreptHost', () => {
+  const joint = answerableJoint({
+    gap_mm: 0.4,
+    host: { material: 'abs' },
+    clamped: { material: 'petg' },
+    loads: { retightenings: 1 },
+  });
+  const { loads } = joint;
+  const leftIn = (given: AnswerableJoint) =>
+    preloadLeftAt(tighten(given, theInsert()).loop, loads, loads.duration).value;
+
+  test('takes the most creep of the host and the least of the clamped part', () => {
+    const { host, clamped } = { host: jointAt(joint, 'low').host, clamped: jointAt(joint, 'high').clamped };
+    const { loop } = tighten(joint, theInsert());
+    expectRelative(preloadOnCreptHost(loop, loads).value, leftIn({ ...joint, host, clamped }));
+  });
+  test('is what is left where both are known', () => {
+    const known = jointAt(joint, 'middle');
+    expectRelative(preloadOnCreptHost(tighten(known, theInsert()).loop, loads).value, leftIn(known));
   });
 });
