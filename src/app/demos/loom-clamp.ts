@@ -74,7 +74,7 @@ export const LOOM_CLAMP: JointDocument = {
       threadLocking: 'none',
     },
     pattern: { kind: 'single' },
-    loads: { pull_N: 35, shear_N: 5, serviceTemperature_degC: 25, duration_h: 2000, ...CENTRED_LOAD },
+    loads: { pull_N: 35, shear_N: 5, serviceTemperature_degC: 25, duration_h: 2160, ...CENTRED_LOAD },
     use: 'general',
     tool: { kind: 'torque-driver', settings_Nm: [], step_Nm: 0.05 },
     factors: { limits: 1.1, closed: 1.2 },
