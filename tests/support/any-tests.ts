@@ -58,7 +58,11 @@ const anyTest = (document: JointDocument): fc.Arbitrary<TestRecord> =>
       torque: fc.constantFrom(...TORQUE_UNITS),
       result: fc.constantFrom(...TEST_RESULTS),
       usual: fc.boolean(),
-      leverRatio: fc.oneof(fc.constant(1), within('leverRatio'), fc.constantFrom(0, -2, 1e6)),
+      leverRatio: fc.oneof(
+        { weight: 5, arbitrary: fc.constant(1) },
+        { weight: 5, arbitrary: within('leverRatio') },
+        { weight: 1, arbitrary: fc.constantFrom(0, -2, 1e6) },
+      ),
       rest: fc.record(
         {
           resolution: fc.oneof(fc.constantFrom(0, 0.1, 1), within('testValue')),
