@@ -25,6 +25,8 @@ export default defineConfig({
       env: { ...process.env, ...browser.env },
     },
     contextOptions: { reducedMotion: 'reduce' },
+    // The worker that keeps the page for later would fetch all of it in each test; offline.spec.ts has it.
+    serviceWorkers: 'block',
     locale: 'en-GB',
     timezoneId: 'UTC',
     // A trace would take nearly as long as the tests; "npx playwright test --trace on FILE" writes one.

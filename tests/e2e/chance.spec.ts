@@ -1,8 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
 
-// The worker's file is held back below: that a service worker answers for it would take it out of the test's hand.
-test.use({ serviceWorkers: 'block' });
-
 /** Brings the section into view, however much of the page above is still coming. */
 async function bringIntoView(page: Page): Promise<void> {
   await expect(async () => {

@@ -9,7 +9,6 @@ async function expectNoFaults(page: Page, within: string): Promise<void> {
 }
 
 test.describe.configure(PATIENCE);
-test.use({ serviceWorkers: 'block' });
 
 /** Scrolls on until the coupons are built, however much of the page above is still coming. */
 async function bringCouponsIntoView(page: Page): Promise<void> {

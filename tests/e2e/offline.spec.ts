@@ -1,6 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { preview } from 'vite';
 
+test.use({ serviceWorkers: 'allow' });
+
 /** Every report of the content policy since the page began, kept where a reload cannot lose it. */
 async function recordViolations(page: Page): Promise<string[]> {
   const violations: string[] = [];
