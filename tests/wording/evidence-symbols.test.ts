@@ -4,7 +4,7 @@ import { compareGroups } from '../../src/core/evidence/compare-groups.ts';
 import { leverReading } from '../../src/core/evidence/lever-reading.ts';
 import { linearRegression } from '../../src/core/evidence/linear-regression.ts';
 import { extremeValue } from '../../src/core/evidence/outlier.ts';
-import { probabilityPlot } from '../../src/core/evidence/probability-plot.ts';
+import { plottedAt, probabilityPlot } from '../../src/core/evidence/probability-plot.ts';
 import { proofPlan } from '../../src/core/evidence/proof-plan.ts';
 import { regressionBand } from '../../src/core/evidence/regression-band.ts';
 import { testsNeeded } from '../../src/core/evidence/sample-size.ts';
@@ -79,6 +79,7 @@ const RESULTS = [
   ),
   extremeValue(sample, 0.05),
   probabilityPlot(sample),
+  plottedAt(2, 6),
   plan,
   within,
   leverReading(plan.proofLoad, { leverRatio: 5, scaleLimit: 400 }),

@@ -1,7 +1,7 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
 import { carefulMean } from '../numerics/orthogonal-fit.ts';
-import type { Derived } from '../sources/derived.ts';
-import { type Sample, sampleEntries } from './sample.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { countEntry, type Sample, sampleEntries } from './sample.ts';
 
 /** One value on a probability plot. */
 export interface PlotPoint {
@@ -37,6 +37,37 @@ export type ProbabilityPlot =
  * @example the 1st of 5 stands at 0.119
  */
 export const plottingPosition = (rank: number, count: number): number => (rank - 3 / 8) / (count + 1 / 4);
+
+/**
+ * Where the i-th value of n stands, as it is computed.
+ *
+ *     p_i = (i − 3/8)/(n + 1/4)        z_i normal quantile of p_i
+ *
+ * @param rank - i from the least up [-], 1 … n
+ * @param count - number of values n [-], ≥ 1
+ * @returns position and score [-]
+ * @source blom-1958
+ */
+export function plottedAt(rank: number, count: number): Readonly<Record<'position' | 'score', Derived>> {
+  const common = { source: 'blom-1958', standing: 'published' } as const;
+  const position: Derived = {
+    ...common,
+    symbol: 'p_i',
+    value: plottingPosition(rank, count),
+    unit: '-',
+    formula: '(i_r − 3/8)/(n_t + 1/4)',
+    entries: [entry('i_r', rank, '-'), countEntry(count)],
+  };
+  const score: Derived = {
+    ...common,
+    symbol: 'z_i',
+    value: normalQuantile(position.value),
+    unit: '-',
+    formula: 'normal quantile of p_i',
+    entries: [entryFrom(position)],
+  };
+  return { position, score };
+}
 
 /** Correlation coefficient of two lists of one length that both have spread. */
 function correlationOf(one: readonly number[], other: readonly number[]): number {

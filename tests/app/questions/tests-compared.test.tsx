@@ -152,6 +152,16 @@ describe('the loads by the statistics in print', () => {
     await user.click(await screen.findByRole('button', { name: /coefficient of variation, lower end/ }));
     expect(screen.getByRole('region', { name: /^Derivation: .* lower end/ })).toBeVisible();
   });
+  test('tell how far out the farthest value lies, and where each stands on the plot', async () => {
+    const user = show(pulls([77, 81, 84]));
+    await user.click(screen.getByText(OPEN));
+    // mean 80.67, s 3.51: |77 − 80.67|/3.51 = 1.04 (hand); limit of 3 values 1.15 (Grubbs 1969, 1.154 one-sided 2.5 %)
+    const farthest = await screen.findByRole('row', { name: /^farthest value/ });
+    expect(farthest).toHaveTextContent(/1\.04; 1\.15/);
+    await user.click(screen.getByText('Probability plot, as a table'));
+    await user.click(screen.getByRole('button', { name: /share below, 19\s%/ }));
+    expect(screen.getByRole('region', { name: /^Derivation: .*share below/ })).toBeVisible();
+  });
   test('say what too few values lack', async () => {
     const user = show(pulls([77, 81]));
     await user.click(screen.getByText(OPEN));

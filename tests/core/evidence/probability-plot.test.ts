@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { plottingPosition, probabilityPlot } from '../../../src/core/evidence/probability-plot.ts';
+import { plottedAt, plottingPosition, probabilityPlot } from '../../../src/core/evidence/probability-plot.ts';
 import { normalQuantile } from '../../../src/core/numerics/normal-distribution.ts';
 import r from '../../fixtures/r-statistics/samples.json';
 import fc from '../../support/fast-check.ts';
 import { notFinite } from '../../support/not-finite.ts';
-import { expectRelative } from '../../support/published.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const plotOf = (values: readonly number[]) => {
   const found = probabilityPlot({ values, unit: 'N' });
@@ -55,5 +55,13 @@ describe('plottingPosition', () => {
   test('is even about the middle', () => {
     expect(plottingPosition(3, 5)).toBe(0.5);
     expectRelative(plottingPosition(2, 9), 1 - plottingPosition(8, 9), 1e-15);
+  });
+});
+
+describe('plottedAt', () => {
+  test('is the point of the plot: the 1st of 5 at 0.119 (Blom: 0.625/5.25), −1.18 deviations (tables)', () => {
+    const { position, score } = plottedAt(1, 5);
+    expectPublished(position.value, '0.119');
+    expectPublished(score.value, '-1.18');
   });
 });

@@ -1,15 +1,18 @@
-import type { ProbabilityPlot } from '../../../core/evidence/probability-plot.ts';
-import type { CoreUnit } from '../../../core/sources/derived.ts';
+import { type PlotPoint, type ProbabilityPlot, plottedAt } from '../../../core/evidence/probability-plot.ts';
+import type { CoreUnit, Derived } from '../../../core/sources/derived.ts';
 import { amountText, decimalText, percentText } from '../../../wording/amount.ts';
+import { ComputedValue } from '../../derivation/computed-value.tsx';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import styles from './what-tests-say.module.css';
 
 interface PlotTableProps {
   readonly plot: Extract<ProbabilityPlot, { readonly kind: 'plotted' }>;
   readonly unit: CoreUnit;
+  readonly slot: string;
 }
 
 /** Where each value stands among all like parts, for a probability plot. */
-export const PlotTable = ({ plot, unit }: PlotTableProps) => (
+export const PlotTable = ({ plot: { points }, unit, slot }: PlotTableProps) => (
   <details className={styles['more']}>
     <summary className="go">Probability plot, as a table</summary>
     <table className={styles['table']}>
@@ -24,14 +27,42 @@ export const PlotTable = ({ plot, unit }: PlotTableProps) => (
         </tr>
       </thead>
       <tbody>
-        {plot.points.map(({ value, position, score }) => (
-          <tr key={position}>
-            <th scope="row">{amountText(value, unit)}</th>
-            <td data-name="share below">{percentText(position)}</td>
-            <td data-name="deviations from the median">{decimalText(score, 2)}</td>
-          </tr>
+        {points.map((point, place) => (
+          <PointRow
+            key={point.position}
+            point={point}
+            at={plottedAt(place + 1, points.length)}
+            unit={unit}
+            slot={`${slot} plot ${place}`}
+          />
         ))}
       </tbody>
     </table>
   </details>
 );
+
+interface PointRowProps {
+  readonly point: PlotPoint;
+  readonly at: ReturnType<typeof plottedAt>;
+  readonly unit: CoreUnit;
+  readonly slot: string;
+}
+
+function PointRow({ point, at, unit, slot }: PointRowProps) {
+  const name = amountText(point.value, unit);
+  const shown = (of: Derived, what: string, text: string) => (
+    <ComputedValue derived={of} text={text} label={`${name}, ${what}, ${text}`} />
+  );
+  return (
+    <DerivationRow slot={slot}>
+      <tr>
+        <th scope="row">{name}</th>
+        <td data-name="share below">{shown(at.position, 'share below', percentText(at.position.value))}</td>
+        <td data-name="deviations from the median">
+          {shown(at.score, 'deviations from the median', decimalText(at.score.value, 2))}
+        </td>
+      </tr>
+      <DerivationSlot name={slot} columns={3} />
+    </DerivationRow>
+  );
+}

@@ -2,14 +2,14 @@ import { lazy, Suspense } from 'react';
 import { sampleReport } from '../../../core/bench/sample-report.ts';
 import type { TestSample } from '../../../core/bench/test-samples.ts';
 import type { CharacteristicValue } from '../../../core/evidence/characteristic-value.ts';
-import type { Variation } from '../../../core/evidence/sample-summary.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
-import { amountText, decimalText, percentText } from '../../../wording/amount.ts';
+import { amountText, decimalText } from '../../../wording/amount.ts';
 import { TEST_KIND_NAMES } from '../../../wording/bench-tests.ts';
 import { wordsOfNoPlot, wordsOfNoValue } from '../../../wording/sample-report.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { PlotTable } from './plot-table.tsx';
+import { FarthestLine, VariationLine } from './sample-lines.tsx';
 import styles from './what-tests-say.module.css';
 
 const ProbabilityPicture = lazy(() => import('../../charts/probability-picture.tsx'));
@@ -58,6 +58,7 @@ export function SamplePart({ of, name, within }: SamplePartProps) {
             of={what}
             {...prediction}
           />
+          <FarthestLine slot={slot} extreme={extreme} of={what} />
           {plot.kind === 'plotted' ? (
             <Line
               slot={slot}
@@ -88,47 +89,8 @@ export function SamplePart({ of, name, within }: SamplePartProps) {
           <ProbabilityPicture plot={plot} unit={of.sample.unit} name={what} />
         </Suspense>
       ) : null}
-      {plot.kind === 'plotted' ? <PlotTable plot={plot} unit={of.sample.unit} /> : null}
+      {plot.kind === 'plotted' ? <PlotTable plot={plot} unit={of.sample.unit} slot={slot} /> : null}
     </>
-  );
-}
-
-const VARIATION = 'coefficient of variation, 95 % interval';
-
-interface VariationLineProps {
-  readonly slot: string;
-  readonly of: string;
-  readonly variation: Variation | undefined;
-}
-
-/** "7 %, 4 % to 20 %"; so few values may leave the upper end open. */
-function VariationLine({ slot, of, variation }: VariationLineProps) {
-  const own = `${slot} ${VARIATION}`;
-  const share = (derived: Derived, what: string) => {
-    const text = percentText(derived.value);
-    return <ComputedValue derived={derived} text={text} label={`${of}, ${what}, ${text}`} />;
-  };
-  return (
-    <DerivationRow slot={own}>
-      <tr>
-        <th scope="row">{VARIATION}</th>
-        <td data-name="normal">
-          <span>
-            {variation === undefined ? 'takes two' : share(variation.value, 'coefficient of variation')}
-            {variation?.low === undefined ? null : (
-              <>
-                , {share(variation.low, 'coefficient of variation, lower end')} to{' '}
-                {variation.high === undefined
-                  ? 'no upper end'
-                  : share(variation.high, 'coefficient of variation, upper end')}
-              </>
-            )}
-          </span>
-        </td>
-        <td data-name="lognormal">–</td>
-      </tr>
-      <DerivationSlot name={own} columns={3} />
-    </DerivationRow>
   );
 }
 
