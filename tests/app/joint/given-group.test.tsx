@@ -50,7 +50,7 @@ async function put(user: ReturnType<typeof userEvent.setup>, label: string, text
 describe('the loads of a part with one screw', () => {
   test('are those of the screw, so no other ones are shown', () => {
     renderGiven(SENSOR_LID);
-    expect(screen.getByLabelText('Pull on this joint')).toHaveValue('90');
+    expect(screen.getByLabelText('Pull on this joint')).toHaveValue('70');
     expect(screen.queryByText('Pull on the worst screw')).not.toBeInTheDocument();
     expect(screen.queryByRole('img')).not.toBeInTheDocument();
   });

@@ -44,7 +44,7 @@ describe('stalenessOf', () => {
       unread: is,
     });
     expect(staleAfter(unread(true)).answers).toBe(true);
-    expect(answeringAfter(unread(true))).toBe('pull on this joint 90\u00a0N');
+    expect(answeringAfter(unread(true))).toBe('pull on this joint 70\u00a0N');
     expect(staleAfter(unread(true), unread(false)).answers).toBe(false);
   });
   test('does not come from a name that was refused', () => {
