@@ -231,6 +231,11 @@ describe('TestLog', () => {
     await user.click(screen.getByRole('button', { name: 'Show them' }));
     expect(screen.getAllByRole('listitem')).toHaveLength(130);
   });
+  test('asks for a photo by a press that says what it is of', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: 'Enter test 1' }));
+    expect(screen.getByLabelText('Photo of the coupon Take or choose one')).toHaveAttribute('type', 'file');
+  });
   test('leaves the focus where it is when an edit is undone', async () => {
     const user = shown();
     await user.click(screen.getByRole('button', { name: 'Enter test 1' }));

@@ -56,15 +56,17 @@ export function PhotoField({ path, photo, testId }: PhotoFieldProps) {
   };
   return (
     <div className={styles.photo}>
-      <span>Photo of the coupon</span>
+      <span id={`${id}-what`}>Photo of the coupon</span>
       <span className={styles.presses}>
         <label className={`press ${styles.take}`} htmlFor={id}>
-          {photo === undefined ? 'Take or choose one' : 'Take or choose another'}
+          <span id={`${id}-press`}>
+            {photo === undefined ? 'Take or choose one' : 'Take or choose another'}
+          </span>
           <input
             id={id}
             type="file"
             accept="image/*"
-            aria-label="Photo of the coupon"
+            aria-labelledby={`${id}-what ${id}-press`}
             onChange={(event) => {
               void take(event.target.files?.[0]);
               // The same file can be chosen again.
