@@ -4,7 +4,7 @@ import { assembling, partName } from './assemble.ts';
 import { type Inflating, inflatingHere } from './inflate.ts';
 import type { Mesh } from './mesh.ts';
 import type { ModelPart } from './model-gatherer.ts';
-import { ModelReader } from './model-part.ts';
+import { ModelReader } from './model-reader.ts';
 import {
   atOnce,
   READING_LIMITS,

@@ -1,7 +1,7 @@
 import { strToU8 } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import type { ModelPart } from '../../src/solids/model-gatherer.ts';
-import { ModelReader } from '../../src/solids/model-part.ts';
+import { ModelReader } from '../../src/solids/model-reader.ts';
 import type { Refused } from '../../src/solids/reading.ts';
 
 const CORE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
