@@ -5,6 +5,9 @@ export interface LikeReadings<Item> {
   readonly items: readonly Item[];
 }
 
+/** A hair of rounding is no difference: 4.40 and 4.45 are within 0.05. */
+const ROUNDING = 1e-9;
+
 /**
  * Items put together by a reading: those within a span of the least of their group.
  *
@@ -22,20 +25,16 @@ export function likeReadings<Item>(
   readingOf: (item: Item) => number,
   span: number,
 ): readonly LikeReadings<Item>[] {
-  const groups: { least: number; greatest: number; items: Item[] }[] = [];
-  for (const item of items.toSorted((one, other) => readingOf(one) - readingOf(other))) {
-    const reading = readingOf(item);
+  const placed = items.map((item, place) => ({ item, place, reading: readingOf(item) }));
+  const groups: (typeof placed)[] = [];
+  for (const one of placed.toSorted((first, second) => first.reading - second.reading)) {
     const last = groups.at(-1);
-    // A hair of rounding is no difference: 4.40 and 4.45 are within 0.05.
-    if (last !== undefined && reading - last.least <= span + ROUNDING) {
-      last.greatest = reading;
-      last.items.push(item);
-    } else groups.push({ least: reading, greatest: reading, items: [item] });
+    if (last?.[0] !== undefined && one.reading - last[0].reading <= span + ROUNDING) last.push(one);
+    else groups.push([one]);
   }
   return groups.map((group) => ({
-    ...group,
-    items: group.items.toSorted((one, other) => items.indexOf(one) - items.indexOf(other)),
+    least: group[0]?.reading ?? 0,
+    greatest: group.at(-1)?.reading ?? 0,
+    items: group.toSorted((first, second) => first.place - second.place).map(({ item }) => item),
   }));
 }
-
-const ROUNDING = 1e-9;

@@ -61,7 +61,9 @@ export function madeAlike(tests: readonly BenchTest[], respect: Respect): readon
   const groups = new Map<string, BenchTest[]>();
   for (const test of tests) {
     const key = JSON.stringify(madeOf(test, respect));
-    groups.set(key, [...(groups.get(key) ?? []), test]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [test]);
+    else group.push(test);
   }
   return [...groups.values()]
     .flatMap((group) => (group[0] ? [{ made: madeOf(group[0], respect), tests: group }] : []))
@@ -149,11 +151,13 @@ export function differencesOf(
   second: readonly BenchTest[],
   leaveOut: readonly Respect[],
 ): readonly Difference[] {
+  const all = [...first, ...second];
+  const sides = { first: new Set(first), second: new Set(second) };
   return RESPECTS.filter((respect) => !leaveOut.includes(respect)).flatMap((of): readonly Difference[] => {
-    const groups = madeAlike([...first, ...second], of);
+    const groups = madeAlike(all, of);
     if (groups.length < 2) return [];
-    const within = (tests: readonly BenchTest[]) =>
-      groups.filter((group) => group.tests.some((test) => tests.includes(test))).map(({ made }) => made);
-    return [{ of, first: within(first), second: within(second) }];
+    const within = (side: ReadonlySet<BenchTest>) =>
+      groups.filter(({ tests }) => tests.some((test) => side.has(test))).map(({ made }) => made);
+    return [{ of, first: within(sides.first), second: within(sides.second) }];
   });
 }

@@ -58,7 +58,9 @@ export function waysOfSetups(findings: readonly TestFinding[], by: ComparedBy): 
       axis,
       by === 'setting' ? '' : setting,
     ]);
-    setups.set(key, [...(setups.get(key) ?? []), finding]);
+    const setup = setups.get(key);
+    if (setup === undefined) setups.set(key, [finding]);
+    else setup.push(finding);
   }
   return [...setups.values()].flatMap((setup): readonly WaysOfSetup[] => {
     const broke = setup.map(({ test }) => test).filter(hasGivenWay);
