@@ -5,7 +5,7 @@ import type { PreloadCurve } from '../../core/service/curves.ts';
 import { decimalText, durationText, percentText } from '../../wording/amount.ts';
 import styles from './charts.module.css';
 import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
-import { distinctCurves, type NamedCurve } from './preload-names.ts';
+import { type CurvePoint, distinctCurves, type NamedCurve } from './preload-names.ts';
 import { SHARES } from './shares.ts';
 import { slopeLabel } from './slope-label.ts';
 
@@ -75,6 +75,21 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
                 fill="var(--band2)"
                 fillOpacity={0.7}
                 activeDot={false}
+              />
+            ),
+        )}
+        {named.map(
+          ({ name, points, isWarm, isLittleKnown }) =>
+            isLittleKnown && (
+              <Line
+                key={name}
+                data={[...points]}
+                dataKey={({ band }: CurvePoint) => band[1]}
+                isAnimationActive={false}
+                dot={false}
+                activeDot={false}
+                stroke="var(--ink2)"
+                strokeWidth={isWarm ? 1.2 : 0.6}
               />
             ),
         )}
