@@ -6,6 +6,7 @@ import { lastRetightening, RETIGHTENING_HOURS } from '../relaxation/retightening
 import { type Derived, entry, rangeOfCareful } from '../sources/derived.ts';
 import type { CreepingLoop, Plastic } from './clamp-loop.ts';
 import type { Joint } from './joint.ts';
+import { leastBy } from './least-by.ts';
 
 /** How long a joint is under load, and how often it is tightened again. */
 type Loads = Pick<Joint['loads'], 'duration' | 'retightenings'>;
@@ -77,20 +78,26 @@ function creepAt({ links, plasticCompliance }: CreepingLoop, hours: number, know
   return crept.reduce((sum, one) => sum + one, 0) / plasticCompliance;
 }
 
-/** Share left at the end of a span. */
-function shareLeft(loop: CreepingLoop, { restored, until }: Span, known: Knowledge): Derived {
+/** Creep at the beginning and at the end of a span, and the share of the preload left at its end. */
+function shareOf(loop: CreepingLoop, { restored, until }: Span, known: Knowledge) {
   const crept = restored === undefined ? 1 : creepAt(loop, restored, known);
   const creep = creepAt(loop, until, known);
+  return { crept, creep, share: residualPreloadRatioOf(loop, creep) / residualPreloadRatioOf(loop, crept) };
+}
+
+/** Share left at the end of a span. */
+function shareLeft(loop: CreepingLoop, span: Span, known: Knowledge): Derived {
+  const { crept, creep, share } = shareOf(loop, span, known);
   return {
     symbol: 'R_F',
-    value: residualPreloadRatioOf(loop, creep) / residualPreloadRatioOf(loop, crept),
+    value: share,
     unit: '-',
     formula: '(1 + C_p/C_b · c_r)/(1 + C_p/C_b · c)',
     entries: [
       entry('C_p/C_b', loop.plasticCompliance / loop.elasticCompliance, '-'),
       entry('c', creep, '-'),
       entry('c_r', crept, '-'),
-      entry('t', until, 'h'),
+      entry('t', span.until, 'h'),
     ],
     source: 'own-model',
     standing: 'estimate',
@@ -106,18 +113,16 @@ const ENDS: readonly Knowledge[] = [
   { host: 'high', clamped: 'high' },
 ];
 
-const lesser = (one: Derived, other: Derived): Derived => (other.value < one.value ? other : one);
-
 /** The least share of some spans, at the careful ends of creep, with what the others give. */
 function leastLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
-  const leastAt = (known: Knowledge) => spans.map((span) => shareLeft(loop, span, known)).reduce(lesser);
+  const leastAt = (known: Knowledge) => leastBy(spans, (span) => shareOf(loop, span, known).share);
   const middle = leastAt(MIDDLE);
-  if (!loop.links.some(({ creep }) => isCreepInDoubt(creep))) return middle;
-  const shares = ENDS.map(leastAt);
-  const careful = shares.reduce(lesser);
-  const high = Math.max(...shares.map(({ value }) => value));
+  if (!loop.links.some(({ creep }) => isCreepInDoubt(creep))) return shareLeft(loop, middle.one, MIDDLE);
+  const ends = ENDS.map((known) => ({ known, ...leastAt(known) }));
+  const careful = leastBy(ends, ({ size }) => size).one;
+  const high = Math.max(...ends.map(({ size }) => size));
   return {
-    ...careful,
-    ...rangeOfCareful({ low: careful.value, middle: middle.value, high }),
+    ...shareLeft(loop, careful.one, careful.known),
+    ...rangeOfCareful({ low: careful.size, middle: middle.size, high }),
   };
 }
