@@ -6,6 +6,7 @@ import { temperatureText } from '../../wording/amount.ts';
 export interface CurvePoint {
   readonly decade: number;
   readonly left: number;
+  readonly best: number;
   readonly band: readonly [number, number];
 }
 
@@ -48,6 +49,7 @@ export function distinctCurves(curves: readonly PreloadCurve[]): readonly NamedC
         points: first.points.map(({ hours, careful, best }) => ({
           decade: Math.log10(hours),
           left: careful,
+          best,
           band: [careful, best],
         })),
       },

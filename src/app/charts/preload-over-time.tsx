@@ -5,7 +5,7 @@ import type { PreloadCurve } from '../../core/service/curves.ts';
 import { decimalText, durationText, percentText } from '../../wording/amount.ts';
 import styles from './charts.module.css';
 import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
-import { type CurvePoint, distinctCurves, type NamedCurve } from './preload-names.ts';
+import { distinctCurves, type NamedCurve } from './preload-names.ts';
 import { SHARES } from './shares.ts';
 import { slopeLabel } from './slope-label.ts';
 
@@ -84,7 +84,7 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
               <Line
                 key={name}
                 data={[...points]}
-                dataKey={({ band }: CurvePoint) => band[1]}
+                dataKey="best"
                 isAnimationActive={false}
                 dot={false}
                 activeDot={false}
@@ -112,7 +112,7 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
       <p className={styles['axis']}>
         {loads.retightenings > 0 ? 'dashed: tightened again; ' : ''}
         {named.some(({ isLittleKnown }) => isLittleKnown)
-          ? 'band: creep is little known, the line counts; '
+          ? 'band: creep is little known, its lower line counts; '
           : ''}
         time under load, h
       </p>

@@ -72,8 +72,8 @@ export function StrengthOverTemperature({
         </ZIndexLayer>
         {isLittleKnown && (
           <Area
-            data={[...curve]}
-            dataKey={({ careful, best }: StrengthPoint) => [careful, best]}
+            data={curve.map(({ temperature, careful, best }) => ({ temperature, band: [careful, best] }))}
+            dataKey="band"
             isAnimationActive={false}
             stroke="none"
             fill="var(--band2)"
@@ -106,7 +106,7 @@ export function StrengthOverTemperature({
         />
       </ComposedChart>
       <p className={styles['axis']}>
-        {isLittleKnown ? 'band: little is known, the line counts; ' : ''}temperature, °C
+        {isLittleKnown ? 'band: little is known, its lower line counts; ' : ''}temperature, °C
       </p>
     </div>
   );

@@ -67,8 +67,21 @@ describe('HoldCharts', () => {
       expect(cell.textContent).toMatch(/^\d+\u00a0%(?:, at best \d+\u00a0%)?$/);
     }
     expect(within(preload).getAllByText(/at best/).length).toBeGreaterThan(10);
-    expect(screen.getByText(/creep is little known, the line counts/)).toBeInTheDocument();
+    expect(screen.getByText(/creep is little known, its lower line counts/)).toBeInTheDocument();
     expect(container.querySelectorAll('.recharts-area-area')).toHaveLength(2);
+  });
+  test('show the band of a strength in the warmth that is little known, and both ends in the table', async () => {
+    const warm: Changes = { ...WARM, host: { material: 'pa12' } };
+    const { container } = render(<HoldCharts joint={answerableJoint(warm)} insert={theInsert()} />);
+    await userEvent.click(screen.getByText('The curves as tables'));
+    expect(screen.getByText(/band: little is known, its lower line counts/)).toBeInTheDocument();
+    const bands = [...container.querySelectorAll('.recharts-area-area')].map((path) =>
+      path.getAttribute('d'),
+    );
+    expect(bands).toHaveLength(3);
+    for (const outline of bands) expect(outline?.length).toBeGreaterThan(100);
+    const strength = screen.getByRole('table', { name: 'Strength left over temperature' });
+    expect(within(strength).getAllByText(/at best/).length).toBeGreaterThan(3);
   });
   test('show no band of a polymer that is known', async () => {
     const known: Changes = { ...WARM, host: { material: 'pc' } };
