@@ -54,6 +54,7 @@ export default defineConfig({
     // A busy machine is slow, not wrong: how long something takes is measured by the bench.
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 20_000 } },
     coverage: {
       provider: 'v8',
       include: ['src/core/**/*.ts'],

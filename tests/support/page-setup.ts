@@ -5,7 +5,8 @@ if (typeof document !== 'undefined') {
   const { cleanup, configure } = await import('@testing-library/react');
   await import('@testing-library/jest-dom/vitest');
   // One document serves many files: none of them finds what another one has set.
-  configure({ defaultHidden: false });
+  // A busy machine is slow, not wrong: what is waited for may take long to come.
+  configure({ defaultHidden: false, asyncUtilTimeout: 20_000 });
   localStorage.clear();
   history.replaceState(null, '', '/');
   afterEach(() => {
