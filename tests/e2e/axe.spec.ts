@@ -105,6 +105,17 @@ test('a test, and a table being read', async ({ page }) => {
   await expectNoFaultsOnEitherPaper(page, [ANSWERS, '#log', '#tests']);
 });
 
+test('coupons of two ways of setting, all tables open', async ({ page }) => {
+  await openDemo(page, 'Loom clamp');
+  const tests = page.locator('#tests');
+  await expect(tests.getByRole('heading', { name: 'One way against another' })).toBeVisible();
+  await expectSettled(page);
+  const closed = tests.locator('details:not([open]) > summary');
+  while ((await closed.count()) > 0) await closed.first().click();
+  await expectFollowed(page, ['#log', '#tests']);
+  await expectNoFaultsOnEitherPaper(page, ['#log', '#tests']);
+});
+
 test('no torque fits', async ({ page }) => {
   await openPage(page);
   await page.getByRole('radio', { name: 'over a gap' }).check();

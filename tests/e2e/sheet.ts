@@ -24,6 +24,7 @@ export const DEMOS = [
   'Far-side mount',
   'Parts box',
   'Meter cover',
+  'Loom clamp',
 ] as const;
 export type Demo = (typeof DEMOS)[number];
 
