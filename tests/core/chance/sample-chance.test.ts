@@ -3,6 +3,7 @@ import { chanceModel } from '../../../src/core/chance/chance-model.ts';
 import { chanceInterval, chanceOf, chanceResult } from '../../../src/core/chance/chance-result.ts';
 import { seededGenerator } from '../../../src/core/chance/generator.ts';
 import { emptyCounters, OUTCOMES, sampleChance } from '../../../src/core/chance/sample-chance.ts';
+import { tighten } from '../../../src/core/joint/tightening.ts';
 import { normalDensity } from '../../../src/core/numerics/normal-distribution.ts';
 import { answerableJoint, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
@@ -153,9 +154,15 @@ describe('what joints were drawn from', () => {
     expectRelative(drawnFrom.headFriction.low, friction.headOnPlastic.low);
     expectRelative(drawnFrom.headFriction.high, friction.headOnPlastic.high);
     expectRelative(drawnFrom.toolDeviation * 1.9599639845400545, overGap.tool.deviation);
+    const { range } = tighten(overGap, insert).left;
+    expectRelative(drawnFrom.preloadLeft?.low ?? 0, range?.low ?? Number.NaN);
+    expectRelative(drawnFrom.preloadLeft?.high ?? 0, range?.high ?? Number.NaN);
   });
   test('leaves out what is not asked', () => {
     const joint = answerableJoint({ loads: { shear_N: 0 } });
-    expect(sampled(chanceModel(joint, insert, 310), 10).drawnFrom.slipFriction).toBeUndefined();
+    const { drawnFrom } = sampled(chanceModel(joint, insert, 310), 10);
+    expect(drawnFrom.slipFriction).toBeUndefined();
+    // A metal part on the insert: no plastic creeps in the loop.
+    expect(drawnFrom.preloadLeft).toBeUndefined();
   });
 });

@@ -3,6 +3,7 @@ import {
   BETWEEN,
   capacityDeviation,
   frictionScatter,
+  growthBetween,
   SETUP_FREEDOM,
   scatterKindOf,
   toolScatter,
@@ -93,5 +94,18 @@ describe('scatterKindOf', () => {
     expect(scatterKindOf('knurl-shear', 'metal')).toBe('knurl');
     expect(scatterKindOf('torque-out', 'printed')).toBe('knurl');
     expect(scatterKindOf('wall-plug', 'metal')).toBe('host');
+  });
+});
+
+describe('growthBetween', () => {
+  test('puts both ends at 1.6449 deviations, as friction', () => {
+    const { median, deviation } = growthBetween({ low: 0.21, high: 0.77 });
+    const end = 1.6448536269514722;
+    expectRelative(median * Math.exp(-end * deviation), 0.21);
+    expectRelative(median * Math.exp(end * deviation), 0.77);
+  });
+  test('does not scatter where the ends are one, also where nothing grows', () => {
+    expect(growthBetween({ low: 0.4, high: 0.4 })).toEqual({ median: 0.4, deviation: 0 });
+    expect(growthBetween({ low: 0, high: 0 })).toEqual({ median: 0, deviation: 0 });
   });
 });
