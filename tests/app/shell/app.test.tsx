@@ -65,7 +65,7 @@ describe('the page', () => {
       expect(document.querySelector(target)).toBeInTheDocument();
     }
     expect(answerTo('Which insert?')).toHaveTextContent('M35.0 × 5.0');
-    expect(answerTo('What hole?')).toHaveTextContent('⌀4.55mm');
+    expect(answerTo('What hole?')).toHaveTextContent('⌀4.55 mm');
     expect(answerTo('How tight?')).toHaveTextContent('N·m');
     expect(answerTo('Will it hold?')).toHaveTextContent(/\d ×.* held, .* asked\./);
     expect(answerTo('What did my tests say?')).toHaveTextContent('none yet');
@@ -100,7 +100,7 @@ describe('a reading that cannot be', () => {
     expect(named('Knurl diameter, mm')).toBeInvalid();
     expect(screen.getByRole('alert')).toHaveTextContent('Not taken.');
     await within(answers()).findByText(/^Stale: answers the last valid joint, knurl diameter 5\.0/);
-    expect(answerTo('What hole?')).toHaveTextContent('⌀4.55mm');
+    expect(answerTo('What hole?')).toHaveTextContent('⌀4.55 mm');
     await put(user, 'Knurl diameter, mm', '4.9');
     expect(answers()).not.toHaveTextContent('Stale');
     expect(answerTo('Which insert?')).toHaveTextContent('4.9 × 5.0');
@@ -141,7 +141,7 @@ describe('a use that endangers people', () => {
     const user = await renderApp();
     await user.selectOptions(named('Used for'), 'overhead');
     await user.selectOptions(named('Used for'), 'general');
-    expect(answerTo('What hole?')).toHaveTextContent('⌀4.55mm');
+    expect(answerTo('What hole?')).toHaveTextContent('⌀4.55 mm');
   });
 });
 
