@@ -25,9 +25,9 @@ export type NoRoom =
  */
 export function noRoomAtAll(joint: Joint, insert: Insert): NoRoom | undefined {
   const { host, insertSide, sunk } = joint;
-  const knurl = meanOf(insert.knurlDiameter);
-  if (host.bossDiameter !== undefined && host.bossDiameter <= knurl) {
-    return bossTooSmall(joint, host.bossDiameter, knurl);
+  if (host.bossDiameter !== undefined) {
+    const knurl = meanOf(insert.knurlDiameter);
+    if (host.bossDiameter <= knurl) return bossTooSmall(joint, host.bossDiameter, knurl);
   }
   if (insertSide === 'near-side') return undefined;
   const wanted = wholeLayers(sunk + meanOf(insert.length), host.layerHeight);

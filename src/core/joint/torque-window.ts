@@ -129,29 +129,30 @@ export function torqueAllowedByOf(active: ActiveMode, joint: Joint, conversion: 
  * @source own-model strength falls as the creep modulus
  */
 export function torqueAllowedBy(active: ActiveMode, joint: Joint, conversion: TorqueToForce): ModeTorque {
-  const { mode, wear } = active;
+  const { mode, path, wear } = active;
   const { characteristic } = active.capacity;
-  const { limits } = joint.factors;
-  const { deviation } = joint.tool;
-  const common = [entryFrom(characteristic), entry('S', limits, '-'), entry('δ', deviation, '-')];
-  const most = {
-    symbol: 'T_most',
-    value: torqueAllowedByOf(active, joint, conversion),
-    unit: 'N·mm',
-    source: 'vdi-2230',
-    standing: characteristic.standing,
-  } as const;
-  if (active.path === 'torque') {
-    const entries = [...common, entryFrom(conversion.ways.threadShare)];
-    return { mode, torque: { ...most, formula: 'R_k/S/(a · (1 + δ))', entries } };
-  }
-  const byForce = [...common, entry('P', joint.loads.pull, 'N'), entryFrom(conversion.ways.slippery)];
-  if (wear === undefined) {
-    return { mode, torque: { ...most, formula: 'max(0, R_k/S − P) · k_low/(1 + δ)', entries: byForce } };
-  }
-  const formula = 'max(0, R_k/(S · c) − P)/R_F · k_low/(1 + δ)';
-  const byTime = [creepEntry(wear.creep, wear.hours), entryFrom(wear.left), entry('t', wear.hours, 'h')];
-  return { mode, torque: { ...most, formula, entries: [...byForce, ...byTime] } };
+  const entries = [
+    entryFrom(characteristic),
+    entry('S', joint.factors.limits, '-'),
+    entry('δ', joint.tool.deviation, '-'),
+  ];
+  if (path === 'torque') entries.push(entryFrom(conversion.ways.threadShare));
+  else entries.push(entry('P', joint.loads.pull, 'N'), entryFrom(conversion.ways.slippery));
+  if (wear)
+    entries.push(creepEntry(wear.creep, wear.hours), entryFrom(wear.left), entry('t', wear.hours, 'h'));
+  const byForce = wear ? 'max(0, R_k/(S · c) − P)/R_F · k_low/(1 + δ)' : 'max(0, R_k/S − P) · k_low/(1 + δ)';
+  return {
+    mode,
+    torque: {
+      symbol: 'T_most',
+      value: torqueAllowedByOf(active, joint, conversion),
+      unit: 'N·mm',
+      formula: path === 'torque' ? 'R_k/S/(a · (1 + δ))' : byForce,
+      entries,
+      source: 'vdi-2230',
+      standing: characteristic.standing,
+    },
+  };
 }
 
 /**
