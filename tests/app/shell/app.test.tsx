@@ -189,7 +189,9 @@ describe('an edited joint', () => {
   test('is said to share its place with one of another window, once', async () => {
     const user = await renderApp();
     const told = () =>
-      act(() => window.dispatchEvent(new StorageEvent('storage', { key: KEPT_KEY, newValue: '{}' })));
+      act(() => {
+        window.dispatchEvent(new StorageEvent('storage', { key: KEPT_KEY, newValue: '{}' }));
+      });
     told();
     expect(screen.getByText(/^Another window of this page keeps a joint/)).toBeInTheDocument();
     await user.click(screen.getByText('Put this note away'));

@@ -70,7 +70,7 @@ describe('a part that follows later', () => {
     const before = screen.getByText(/^late/).textContent;
     edited();
     expect(screen.getByText('drawing: 1.6 mm')).toBeVisible();
-    expect(screen.getByText(/^late/)).toHaveTextContent(before ?? '');
+    expect(screen.getByText(/^late/)).toHaveTextContent(before);
     expect(screen.getByText(/^late/).parentElement).toHaveAttribute('aria-busy', 'true');
     await act(() => vi.advanceTimersByTimeAsync(3000));
     expect(screen.getByText('late: 1.6 mm').parentElement).not.toHaveAttribute('aria-busy');
