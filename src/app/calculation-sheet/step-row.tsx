@@ -1,6 +1,7 @@
 import type { SourceId } from '../../core/sources/sources.ts';
 import { capitalised, torqueText } from '../../wording/amount.ts';
 import { carriedText } from '../../wording/carried.ts';
+import { littleKnownText } from '../../wording/little-known.ts';
 import { standingOf } from '../../wording/standing.ts';
 import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
 import { validityOf } from '../../wording/validity.ts';
@@ -25,6 +26,7 @@ export function StepRow({ step, numberOfSource }: StepRowProps) {
   const standing = standingOf(derived);
   const validity = validityOf(derived);
   const isGiven = isOnlyGiven(derived);
+  const littleKnown = littleKnownText(derived, (value) => carriedText(value, derived.unit));
   return (
     <li className={styles['step']} id={`step-${number}`}>
       <span className={styles['number']}>({number})</span>
@@ -50,6 +52,7 @@ export function StepRow({ step, numberOfSource }: StepRowProps) {
             {derived.unit === 'N·mm' && ` (${torqueText(derived.value)})`}
           </span>
         </FormulaLine>
+        {littleKnown === undefined ? null : <p>{littleKnown}</p>}
         {!isGiven && entries.length > 0 && (
           <ul className={styles['entries']}>
             {entries.map((one) => (

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Derived, Entry } from '../../core/sources/derived.ts';
 import { capitalised, derivedText } from '../../wording/amount.ts';
+import { littleKnownText } from '../../wording/little-known.ts';
 import { sourceWords, standingOf } from '../../wording/standing.ts';
 import { meaningOf, meaningOfEntry } from '../../wording/symbols.ts';
 import { validityOf } from '../../wording/validity.ts';
@@ -17,6 +18,7 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
   const source = sourceWords(derived.source);
   const known = new Map(derived.entries.map((entry) => [entry.symbol, derivedText(entry)]));
   const validity = validityOf(derived);
+  const littleKnown = littleKnownText(derived, (value) => derivedText({ ...derived, value }));
   return (
     <div className={styles['step']}>
       <div>
@@ -33,7 +35,7 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
         <p className={styles['result']}>
           {meaningOf(derived, within)} = <b>{derivedText(derived)}</b>
         </p>
-        {derived.range === undefined ? null : <LittleKnown derived={derived} range={derived.range} />}
+        {littleKnown === undefined ? null : <p>{littleKnown}</p>}
         <Entries derived={derived} />
       </div>
       <div className={styles['source']}>
@@ -45,25 +47,6 @@ export function DerivationStep({ derived, within }: { readonly derived: Derived;
         {validity !== undefined && <p>{validity}</p>}
       </div>
     </div>
-  );
-}
-
-/** A value that is little known says between what it may lie, and what of that counts. */
-function LittleKnown({
-  derived,
-  range,
-}: {
-  readonly derived: Derived;
-  readonly range: NonNullable<Derived['range']>;
-}) {
-  const end = (value: number) => derivedText({ ...derived, value });
-  const between = `Little is known of it: between ${end(range.low)} and ${end(range.high)}`;
-  return (
-    <p>
-      {range.middle === undefined
-        ? `${between}. The range is part of the scatter of what is worked out with it.`
-        : `${between}, ${end(range.middle)} as expected. The careful end is used.`}
-    </p>
   );
 }
 

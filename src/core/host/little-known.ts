@@ -28,6 +28,9 @@ export function strengthAt({ value, low, high, lowConfidence }: MaterialValue, e
   return end === 'low' ? (low ?? (1 - OFF_BY) * value) : (high ?? (1 + OFF_BY) * value);
 }
 
+/** A modulus within what is known of it, MPa: by the rule of strengths. */
+export const modulusAt = strengthAt;
+
 /**
  * A share that is left, of strength in the warmth or of stiffness after a time, within what is known of it.
  *
@@ -74,12 +77,12 @@ export function temperatureAt({ value, low, high, lowConfidence }: MaterialValue
 const certain = ({ provenance }: MaterialValue, value: number): MaterialValue => ({ value, provenance });
 
 /**
- * A polymer whose warmth and creep are taken as known, at one end of what is known of them. Its strengths keep their
+ * A polymer whose stiffness, warmth and creep are taken as known, at one end of what is known of them. Its strengths keep their
  * ranges: those are part of the scatter.
  *
  * @param material - rows with what is known of them
- * @param end - where softening, strength in the warmth and creep are taken
- * @returns the polymer, nothing of its warmth and creep in doubt
+ * @param end - where modulus, softening, strength in the warmth and creep are taken
+ * @returns the polymer, nothing of its stiffness, warmth and creep in doubt
  * @source own-model the low end of what is left is the careful one
  */
 export const polymerAt = (material: PrintedMaterial, end: End): PrintedMaterial => ({
@@ -88,6 +91,7 @@ export const polymerAt = (material: PrintedMaterial, end: End): PrintedMaterial 
     ...certain(material.softening, temperatureAt(material.softening, end)),
     kind: material.softening.kind,
   },
+  modulusInPlane: certain(material.modulusInPlane, modulusAt(material.modulusInPlane, end)),
   creepRatio1h: certain(material.creepRatio1h, shareAt(material.creepRatio1h, end)),
   creepRatio24h: certain(material.creepRatio24h, shareAt(material.creepRatio24h, end)),
   creepRatio1000h: certain(material.creepRatio1000h, shareAt(material.creepRatio1000h, end)),

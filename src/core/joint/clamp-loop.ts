@@ -1,3 +1,5 @@
+import { type End, modulusAt, taken } from '../host/little-known.ts';
+import type { MaterialValue } from '../host/material.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { type PolymerCreep, polymerCreep } from '../relaxation/polymer-creep.ts';
 import type { ClampLoop } from '../relaxation/residual-preload.ts';
@@ -10,10 +12,11 @@ import type { AnswerableJoint } from './stop.ts';
 /** Modulus of the screw, MPa. */
 const STEEL_MODULUS = 205_000;
 
-/** Plastic in the clamp loop: how it gives at once, mm/N, and how it creeps at service temperature. */
+/** Plastic in the clamp loop: how it gives at once and how it creeps at service temperature. */
 export interface PlasticLink {
   readonly of: Plastic;
-  readonly compliance: number;
+  /** By the modulus at each end of what is known of it, mm/N: at the low end it gives the most. */
+  readonly compliance: Readonly<Record<End, number>>;
   readonly creep: PolymerCreep;
 }
 
@@ -90,7 +93,7 @@ export function creepingLoop(
   const links = plasticLinks(joint, situation, creep);
   return {
     elasticCompliance: screwComplianceOf(joint, situation, gripLength),
-    plasticCompliance: links.reduce((sum, link) => sum + link.compliance, 0),
+    plasticCompliance: links.reduce((sum, link) => sum + link.compliance.middle, 0),
     links,
   };
 }
@@ -106,9 +109,17 @@ function plasticLinks(joint: Joint, situation: Situation, creep: JointCreep): Pl
       holeDiameter,
       modulus: material.polymer.modulusInPlane.value,
     });
-    links.push({ of: 'clamped', compliance: 1 / cone.value, creep: creep.clamped });
+    const compliance = complianceAt(1 / cone.value, material.polymer.modulusInPlane);
+    links.push({ of: 'clamped', compliance, creep: creep.clamped });
   }
-  const compliance = hostComplianceOf(situation);
-  if (compliance > 0) links.push({ of: 'host', compliance, creep: creep.host });
+  const given = hostComplianceOf(situation);
+  if (given > 0) {
+    const compliance = complianceAt(given, situation.material.modulusInPlane);
+    links.push({ of: 'host', compliance, creep: creep.host });
+  }
   return links;
 }
+
+/** A compliance, which goes with 1/E, at each end of what is known of the modulus. */
+const complianceAt = (compliance: number, modulus: MaterialValue): PlasticLink['compliance'] =>
+  taken('middle', (end) => (compliance * modulus.value) / modulusAt(modulus, end)).ends;

@@ -11,8 +11,13 @@ import { leastBy } from './least-by.ts';
 /** How long a joint is under load, and how often it is tightened again. */
 type Loads = Pick<Joint['loads'], 'duration' | 'retightenings'>;
 
-/** Where the creep of each plastic is taken within what is known of it. */
-type Knowledge = Readonly<Record<Plastic, End>>;
+/** Where creep and modulus of a plastic are taken within what is known of them. */
+interface Taken {
+  readonly creep: End;
+  readonly modulus: End;
+}
+
+type Knowledge = Readonly<Record<Plastic, Taken>>;
 
 /**
  * Share of the preload that is left at a time.
@@ -21,8 +26,8 @@ type Knowledge = Readonly<Record<Plastic, End>>;
  *
  * In the loop: the screw; a printed clamped part without a sleeve (pressure cone); the plastic that holds the insert
  * where the clamp force passes through it. A metal part on the insert leaves no plastic in the loop: nothing is lost.
- * tr is the last re-tightening: what has crept until then need not creep again. Where little is known of the creep the
- * least of all its ends counts, and the range shows the others.
+ * tr is the last re-tightening: what has crept until then need not creep again. Where little is known of creep or
+ * modulus the least of all their ends counts, and the range shows the others.
  *
  * @param loop - screw and plastics
  * @param loads - re-tightenings
@@ -53,7 +58,8 @@ export function preloadLeft(loop: CreepingLoop, { duration, retightenings }: Loa
  * Share of the preload that loads a host which has crept, at the end of the time under load.
  *
  * Where little is known of the creep: the host has crept the most, which takes more of its strength than of the force
- * on it, and a printed clamped part the least, which takes nothing off that force.
+ * on it, and a printed clamped part the least, which takes nothing off that force. Of a little known modulus the high
+ * end, at which the force lasts longest.
  *
  * @param loop - screw and plastics
  * @param loads - time under load t [h], re-tightenings
@@ -62,7 +68,10 @@ export function preloadLeft(loop: CreepingLoop, { duration, retightenings }: Loa
  */
 export function preloadOnCreptHost(loop: CreepingLoop, { duration, retightenings }: Loads): Derived {
   const span = { restored: lastRetightening(duration, retightenings), until: duration };
-  return shareLeft(loop, span, { host: 'low', clamped: 'high' });
+  return shareLeft(loop, span, {
+    host: { creep: 'low', modulus: 'high' },
+    clamped: { creep: 'high', modulus: 'high' },
+  });
 }
 
 /** From a restored preload, or from the assembly where none was, to a time; h. */
@@ -71,30 +80,35 @@ interface Span {
   readonly until: number;
 }
 
-/** Compliance of the plastic over its first one after a time, [-]. */
-function creepAt({ links, plasticCompliance }: CreepingLoop, hours: number, known: Knowledge): number {
-  if (plasticCompliance === 0) return 1;
-  const crept = links.map(({ of, compliance, creep }) => compliance * creepFactorOf(creep[known[of]], hours));
-  return crept.reduce((sum, one) => sum + one, 0) / plasticCompliance;
-}
+/** Compliance of the plastic after a time, mm/N; without one at once. */
+const plasticAt = ({ links }: CreepingLoop, known: Knowledge, hours?: number): number =>
+  links.reduce((sum, { of, compliance, creep }) => {
+    const { modulus, creep: end } = known[of];
+    return sum + compliance[modulus] * (hours === undefined ? 1 : creepFactorOf(creep[end], hours));
+  }, 0);
 
-/** Creep at the beginning and at the end of a span, and the share of the preload left at its end. */
+/** Compliance of the plastic, how it has grown at the beginning and at the end of a span, and what is left then. */
 function shareOf(loop: CreepingLoop, { restored, until }: Span, known: Knowledge) {
-  const crept = restored === undefined ? 1 : creepAt(loop, restored, known);
-  const creep = creepAt(loop, until, known);
-  return { crept, creep, share: residualPreloadRatioOf(loop, creep) / residualPreloadRatioOf(loop, crept) };
+  const { elasticCompliance } = loop;
+  const plasticCompliance = plasticAt(loop, known);
+  const grownAt = (hours: number) =>
+    plasticCompliance === 0 ? 1 : plasticAt(loop, known, hours) / plasticCompliance;
+  const crept = restored === undefined ? 1 : grownAt(restored);
+  const creep = grownAt(until);
+  const leftOf = (factor: number) => residualPreloadRatioOf({ elasticCompliance, plasticCompliance }, factor);
+  return { plasticCompliance, crept, creep, share: leftOf(creep) / leftOf(crept) };
 }
 
 /** Share left at the end of a span. */
 function shareLeft(loop: CreepingLoop, span: Span, known: Knowledge): Derived {
-  const { crept, creep, share } = shareOf(loop, span, known);
+  const { plasticCompliance, crept, creep, share } = shareOf(loop, span, known);
   return {
     symbol: 'R_F',
     value: share,
     unit: '-',
     formula: '(1 + C_p/C_b · c_r)/(1 + C_p/C_b · c)',
     entries: [
-      entry('C_p/C_b', loop.plasticCompliance / loop.elasticCompliance, '-'),
+      entry('C_p/C_b', plasticCompliance / loop.elasticCompliance, '-'),
       entry('c', creep, '-'),
       entry('c_r', crept, '-'),
       entry('t', span.until, 'h'),
@@ -104,21 +118,33 @@ function shareLeft(loop: CreepingLoop, span: Span, known: Knowledge): Derived {
   };
 }
 
-const MIDDLE: Knowledge = { host: 'middle', clamped: 'middle' };
-/** The share is a quotient of sums, each of one power in every creep factor: its least and most lie at ends. */
-const ENDS: readonly Knowledge[] = [
-  { host: 'low', clamped: 'low' },
-  { host: 'low', clamped: 'high' },
-  { host: 'high', clamped: 'low' },
-  { host: 'high', clamped: 'high' },
-];
+const EXPECTED: Taken = { creep: 'middle', modulus: 'middle' };
+const MIDDLE: Knowledge = { host: EXPECTED, clamped: EXPECTED };
 
-/** The least share of some spans, at the careful ends of creep, with what the others give. */
+/** Where a plastic of the loop may be taken: the ends of what is in doubt. */
+function endsOf(loop: CreepingLoop, plastic: Plastic): readonly Taken[] {
+  const link = loop.links.find(({ of }) => of === plastic);
+  if (link === undefined) return [EXPECTED];
+  const { creep, compliance } = link;
+  const both: readonly End[] = ['low', 'high'];
+  const creeps = isCreepInDoubt(creep) ? both : (['middle'] as const);
+  const moduli = compliance.low === compliance.high ? (['middle'] as const) : both;
+  return creeps.flatMap((end) => moduli.map((modulus) => ({ creep: end, modulus })));
+}
+
+/**
+ * The least share of some spans, at the careful ends of creep and modulus, with what the others give. The share is a
+ * quotient of sums, each of one power in every creep factor and in every compliance: its least and most lie at ends.
+ */
 function leastLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
   const leastAt = (known: Knowledge) => leastBy(spans, (span) => shareOf(loop, span, known).share);
   const middle = leastAt(MIDDLE);
-  if (!loop.links.some(({ creep }) => isCreepInDoubt(creep))) return shareLeft(loop, middle.one, MIDDLE);
-  const ends = ENDS.map((known) => ({ known, ...leastAt(known) }));
+  const [hosts, clampeds] = [endsOf(loop, 'host'), endsOf(loop, 'clamped')];
+  if ([...hosts, ...clampeds].every(({ creep, modulus }) => creep === 'middle' && modulus === 'middle'))
+    return shareLeft(loop, middle.one, MIDDLE);
+  const ends = hosts.flatMap((host) =>
+    clampeds.map((clamped) => ({ known: { host, clamped }, ...leastAt({ host, clamped }) })),
+  );
   const careful = leastBy(ends, ({ size }) => size).one;
   const high = Math.max(...ends.map(({ size }) => size));
   return {

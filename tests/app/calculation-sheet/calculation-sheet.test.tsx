@@ -66,6 +66,13 @@ describe('CalculationSheet', () => {
     expect(dialog.querySelectorAll('table')).toHaveLength(4);
     expect(within(dialog).getByText(/Iron, insert and part stay hot/)).toBeInTheDocument();
   });
+  test('writes both ends of what is little known', () => {
+    const { dialog } = open({ gap_mm: 0.3, loads: { pull_N: 9 } });
+    const left = stepNamed(dialog, 'Share of the clamp force left after the time under load');
+    expect(left).toHaveTextContent(
+      /Little is known of it: between .* as expected\. The careful end is used\./,
+    );
+  });
   test('without a torque leaves the life of the joint out and says so in the title block', () => {
     const { dialog } = open({ gap_mm: 1.1, loads: { pull_N: 290 } });
     expect(dialog.querySelectorAll('table')).toHaveLength(1);

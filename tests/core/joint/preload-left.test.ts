@@ -6,7 +6,7 @@ import type { AnswerableJoint } from '../../../src/core/joint/stop.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
 import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
 import { polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
-import { PETG } from '../../../src/data/host-materials.ts';
+import { ASA, PETG } from '../../../src/data/host-materials.ts';
 import fc from '../../support/fast-check.ts';
 import { answerableJoint, assessed, type Changes, situationWith, theInsert } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
@@ -113,5 +113,28 @@ describe('preloadOnCreptHost', () => {
   test('is what is left where both are known', () => {
     const known = jointAt(joint, 'middle');
     expectRelative(preloadOnCreptHost(tighten(known, theInsert()).loop, loads).value, leftIn(known));
+  });
+});
+
+describe('preloadLeft with a little known modulus', () => {
+  const joint = answerableJoint({ gap_mm: 0.4, host: { material: 'asa' }, loads: { duration_h: 700 } });
+  /** The loop of ASA as it stands, or of one whose modulus is known, MPa. */
+  const loopWith = (modulus?: number) => {
+    const known = modulus && { modulusInPlane: { value: modulus, provenance: 'from-memory' as const } };
+    return tighten({ ...joint, host: { ...joint.host, material: { ...ASA, ...known } } }, theInsert()).loop;
+  };
+  const leftWith = (modulus?: number) => preloadLeft(loopWith(modulus), joint.loads);
+  const wearing = (modulus?: number) => preloadOnCreptHost(loopWith(modulus), joint.loads).value;
+  test('takes the softest that it may be, 1600 MPa of ASA, and shows the stiffest, 2300 MPa', () => {
+    expect(ASA.modulusInPlane).toMatchObject({ low: 1600, high: 2300, lowConfidence: true });
+    const doubted = leftWith();
+    expectRelative(doubted.value, leftWith(1600).value);
+    expectRelative(doubted.range?.high ?? 0, leftWith(2300).range?.high ?? 1);
+    expectRelative(doubted.range?.middle ?? 0, leftWith(1900).range?.middle ?? 1);
+    expect(leftWith(1600).value).toBeLessThan(leftWith(1900).value);
+  });
+  test('what wears the host down takes the stiffest, at which the force lasts longest', () => {
+    expectRelative(wearing(), wearing(2300));
+    expect(wearing(2300)).toBeGreaterThan(wearing(1600));
   });
 });
