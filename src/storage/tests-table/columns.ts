@@ -37,33 +37,44 @@ export type Columns = Readonly<Partial<Record<ColumnKey, number>>>;
 
 /** Words that headers of benches use, folded. */
 const HEADER_WORDS: Readonly<Record<ColumnKey, readonly string[]>> = {
-  coupon: ['coupon', 'number', 'coupon number', 'test number', 'no', 'no.', 'nr', 'nr.', '#'],
+  coupon: [
+    'coupon',
+    'number',
+    'coupon number',
+    'number on the coupon',
+    'test number',
+    'no',
+    'no.',
+    'nr',
+    'nr.',
+    '#',
+  ],
   date: ['date', 'day', 'datum'],
   insert: ['insert', 'size', 'part'],
   kind: ['kind', 'test', 'type'],
   value: ['value', 'reading', 'force', 'torque', 'load', 'kg', 'kgf', 'n', 'nm', 'result value'],
   unit: ['unit', 'units'],
   result: ['result', 'failure', 'how it ended', 'outcome', 'broke'],
-  setting: ['setting', 'set', 'method'],
+  setting: ['setting', 'set', 'method', 'way of setting'],
   material: ['material', 'filament', 'plastic'],
   printer: ['printer', 'machine'],
   leverRatio: ['lever', 'lever ratio', 'leverratio'],
   bore_mm: ['bore', 'hole', 'bore_mm'],
   batch: ['batch', 'group', 'what was varied', 'variant'],
   note: ['note', 'notes', 'remark', 'comment'],
-  axis: ['axis', 'insert axis', 'direction', 'orientation'],
+  axis: ['axis', 'insert axis', 'axis against the build', 'direction', 'orientation'],
   wallLines: ['walls', 'wall lines', 'perimeters'],
   infill_percent: ['infill', 'infill density'],
-  resolution: ['resolution', 'step', 'scale step'],
+  resolution: ['resolution', 'step', 'scale step', 'step of the instrument'],
   greatest: ['greatest', 'greatest reading', 'capacity'],
   ironTemperature_degC: ['iron', 'iron temperature', 'temperature'],
-  settingTime_s: ['setting time', 'seconds'],
+  settingTime_s: ['setting time', 'time to set', 'seconds'],
 };
 
 const folded = (header: string): string =>
   header
     .toLowerCase()
-    .replace(/[[({].*$/, '')
+    .replace(/[[({,].*$/, '')
     .replace(/\s+/g, ' ')
     .trim();
 
@@ -77,5 +88,6 @@ export function proposedColumns(header: readonly string[]): Columns {
   return Object.fromEntries(found);
 }
 
-/** A unit that stands in the header instead of the cells: "Force [kg]", "torque (N·m)". */
-export const unitInHeader = (header: string): string | undefined => /[[(]([^\])]+)[\])]/.exec(header)?.[1];
+/** A unit that stands in the header instead of the cells: "Force [kg]", "torque (N·m)", "reading, N". */
+export const unitInHeader = (header: string): string | undefined =>
+  (/[[(]([^\])]+)[\])]/.exec(header) ?? /, *([^,]+)$/.exec(header))?.[1];

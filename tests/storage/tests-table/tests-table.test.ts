@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../../src/data/catalogue.ts';
 import { LIMITS } from '../../../src/storage/limits.ts';
-import { proposedColumns } from '../../../src/storage/tests-table/columns.ts';
+import { proposedColumns, unitInHeader } from '../../../src/storage/tests-table/columns.ts';
 import { testsTable } from '../../../src/storage/tests-table/export-tests.ts';
 import { importTests } from '../../../src/storage/tests-table/import-tests.ts';
 import { readDate, readNumber, readReading, readUnit } from '../../../src/storage/tests-table/read-cells.ts';
 import { readTable, type Table, tableText } from '../../../src/storage/tests-table/table.ts';
 import { TEST_KIND_NAMES, TEST_RESULT_NAMES, TEST_SETTING_NAMES } from '../../../src/wording/bench-tests.ts';
+import { COLUMN_NAMES } from '../../../src/wording/tests-table.ts';
 import { anyTests } from '../../support/any-tests.ts';
 import { testRecord } from '../../support/bench-tests.ts';
 import fc from '../../support/fast-check.ts';
@@ -41,6 +42,25 @@ const imported = (text: string, materials: readonly string[] = ['petg', 'abs']) 
     printers: new Map([['the attic one', 'attic']]),
   });
 };
+
+describe('proposedColumns', () => {
+  test('knows every column by the name that the page gives it, with its unit', () => {
+    const names = Object.entries(COLUMN_NAMES);
+    expect(proposedColumns(names.map(([, name]) => name))).toEqual(
+      Object.fromEntries(names.map(([key], index) => [key, index])),
+    );
+  });
+  test('reads a unit after a comma like one in brackets', () => {
+    expect(proposedColumns(['Bore, mm', 'Iron (°C)', 'Force, N'])).toEqual({
+      bore_mm: 0,
+      ironTemperature_degC: 1,
+      value: 2,
+    });
+    expect(unitInHeader('Force, N')).toBe('N');
+    expect(unitInHeader('Torque [N·m]')).toBe('N·m');
+    expect(unitInHeader('Force')).toBeUndefined();
+  });
+});
 
 describe('readNumber', () => {
   test.each([
