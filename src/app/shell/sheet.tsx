@@ -86,7 +86,9 @@ export function Sheet() {
         </Part>
         {shown ? <CalculationLink shown={shown} /> : null}
       </main>
-      <Footer />
+      <Late>
+        <Footer />
+      </Late>
     </>
   );
 }

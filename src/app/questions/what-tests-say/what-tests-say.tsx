@@ -9,7 +9,7 @@ import { bondText } from '../../../wording/test-findings.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { insertName } from '../../joint/drawer/insert-name.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { useFindings, useSheetValue } from '../../state/sheet-context.ts';
 import { QuestionSection } from '../question-section.tsx';
 import { ComparePart } from './compare-part.tsx';
 import { EvidenceSwitch } from './evidence-switch.tsx';
@@ -21,7 +21,7 @@ const TestedLength = lazy(() => import('../../charts/tested-length.tsx'));
 
 /** What the tests moved, how sure that is, and the switch that leaves them out. */
 export default function WhatTestsSay() {
-  const { document } = useSheet();
+  const tests = useSheetValue(({ journal }) => journal.present.tests.length);
   const { evidence } = useFindings();
   const setups = evidence?.setups ?? [];
   return (
@@ -30,8 +30,8 @@ export default function WhatTestsSay() {
       question="What did my tests say?"
       aside="A short pull on a few coupons says nothing of months under load, of heat or of another printer. Where a failure can hurt someone, a test by a qualified laboratory and your local codes decide."
     >
-      {document.tests.length === 0 ? <NoTests /> : null}
-      {document.tests.length > 0 && setups.length === 0 ? <NothingOfTheBond /> : null}
+      {tests === 0 ? <NoTests /> : null}
+      {tests > 0 && setups.length === 0 ? <NothingOfTheBond /> : null}
       {setups.length === 0 ? null : (
         <>
           <EvidenceSwitch />
