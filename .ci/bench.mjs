@@ -218,7 +218,7 @@ async function paintAfter(page, act) {
       let inWindow = Number.NaN;
       let settled = Number.NaN;
       // Found out beforehand: to ask for places while things change would cost layouts of its own.
-      const parts = [...document.querySelectorAll('main > *')];
+      const parts = [...document.querySelectorAll('main > *, main ~ *')];
       const away = new Set(
         parts.filter((part) => {
           const { top, bottom } = part.getBoundingClientRect();
@@ -227,7 +227,7 @@ async function paintAfter(page, act) {
       );
       const isInWindow = (/** @type {MutationRecord} */ { target }) => {
         const element = target instanceof Element ? target : target.parentElement;
-        const part = element?.closest('main > *');
+        const part = element?.closest('main > *, main ~ *');
         return !part || !away.has(part);
       };
       let lastChange = performance.now();
