@@ -5,9 +5,19 @@ import { Derivation } from './derivation.tsx';
 import { RowSlotContext, useDerivations } from './derivation-context.ts';
 import styles from './value.module.css';
 
+type Steps = Derived | readonly Derived[];
+
+const stepsOf = (derived: ComputedValueProps['derived']): readonly Derived[] => {
+  const steps = typeof derived === 'function' ? derived() : derived;
+  return 'symbol' in steps ? [steps] : steps;
+};
+
 export interface ComputedValueProps {
-  /** The number; several, in the order of computing, where one alone would not explain it. */
-  readonly derived: Derived | readonly Derived[];
+  /**
+   * The number; several, in the order of computing, where one alone would not explain it.
+   * A function where there are many numbers of which few are asked for: called when this one is opened.
+   */
+  readonly derived: Steps | (() => Steps);
   /** What stands on the button, as formatted. */
   readonly text: ReactNode;
   /** The number in words with its unit, as "Hole to draw, 4.55 mm"; "open derivation" follows. */
@@ -31,7 +41,7 @@ export function ComputedValue({ derived, text, label, slot, look = 'ruled', clas
   const derivation = isOpen && (
     <Derivation
       id={`${id}-derivation`}
-      steps={'symbol' in derived ? [derived] : derived}
+      steps={stepsOf(derived)}
       label={label}
       onClose={() => {
         close(id);

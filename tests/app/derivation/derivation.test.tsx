@@ -115,6 +115,18 @@ describe('ComputedValue', () => {
     rerender(<Page bore={{ ...BORE, value: 4.41 }} />);
     expect(within(screen.getByRole('region')).getByText('4.41 mm')).toBeInTheDocument();
   });
+  test('one of many numbers is derived when it is opened, not before', async () => {
+    const derive = vi.fn(() => BORE);
+    render(
+      <DerivationsProvider>
+        <ComputedValue derived={derive} text="4.30" label="Bore as printed, 4.30 mm" />
+      </DerivationsProvider>,
+    );
+    expect(derive).not.toHaveBeenCalled();
+    await userEvent.click(boreButton());
+    expect(plain(screen.getByRole('region', { name: /^Derivation/ }))).toContain('= 4.30\u00a0mm');
+  });
+
   test('outside of the provider it is a mistake of the program', () => {
     const quiet = vi.spyOn(console, 'error').mockImplementation(() => undefined);
     expect(() => render(<ComputedValue derived={BORE} text="4.30" label="Bore" />)).toThrow(
