@@ -1,0 +1,39 @@
+import type { Derived } from '../core/sources/derived.ts';
+import { capitalised } from './amount.ts';
+import { meaningOf } from './symbols.ts';
+
+/** A computed number in a sentence. */
+export interface Figure {
+  /** A function where it is made only when the number is opened. */
+  readonly derived: Derived | (() => Derived);
+  /** How it stands in the sentence. */
+  readonly text: string;
+  /** What it is, for whoever hears it without the sentence. */
+  readonly what: string;
+}
+
+/** Words, with the computed numbers among them. */
+export type Sentence = readonly (string | Figure)[];
+
+/** A computed number as it stands in a sentence; named by its symbol's meaning unless it has a name of its own. */
+export const figure = (
+  derived: Derived,
+  text: string,
+  what: string = capitalised(meaningOf(derived)),
+): Figure => ({ derived, text, what });
+
+/** Tag of a template: its words, with numbers and other sentences where they stand. */
+export const said = (
+  words: TemplateStringsArray,
+  ...between: readonly (string | Figure | Sentence)[]
+): Sentence =>
+  words
+    .flatMap((text, place) => {
+      const next = between[place] ?? '';
+      return typeof next === 'object' && !('text' in next) ? [text, ...next] : [text, next];
+    })
+    .filter((part) => part !== '');
+
+/** The same without anything to press. */
+export const plainText = (sentence: Sentence): string =>
+  sentence.map((part) => (typeof part === 'string' ? part : part.text)).join('');
