@@ -1,6 +1,4 @@
 import type { Derived } from '../core/sources/derived.ts';
-import { capitalised } from './amount.ts';
-import { meaningOf } from './symbols.ts';
 
 /** A computed number in a sentence. */
 export interface Figure {
@@ -8,19 +6,19 @@ export interface Figure {
   readonly derived: Derived | (() => Derived);
   /** How it stands in the sentence. */
   readonly text: string;
-  /** What it is, for whoever hears it without the sentence. */
-  readonly what: string;
+  /** What it is, for whoever hears it without the sentence; absent: the meaning of its symbol says it. */
+  readonly what?: string;
 }
 
 /** Words, with the computed numbers among them. */
 export type Sentence = readonly (string | Figure)[];
 
 /** A computed number as it stands in a sentence; named by its symbol's meaning unless it has a name of its own. */
-export const figure = (
-  derived: Derived,
-  text: string,
-  what: string = capitalised(meaningOf(derived)),
-): Figure => ({ derived, text, what });
+export const figure = (derived: Figure['derived'], text: string, what?: string): Figure => ({
+  derived,
+  text,
+  ...(what === undefined ? {} : { what }),
+});
 
 /** Tag of a template: its words, with numbers and other sentences where they stand. */
 export const said = (

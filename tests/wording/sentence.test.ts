@@ -24,8 +24,4 @@ describe('a sentence with computed numbers', () => {
     expect(said`${said`It is ${pilot}`}, so it fits.`).toEqual(['It is ', pilot, ', so it fits.']);
     expect(said`One.${[]}`).toEqual(['One.']);
   });
-  test('names a number by the meaning of its symbol, unless it has a name of its own', () => {
-    expect(figure(PILOT, '4.23 mm').what).toBe('Pilot diameter');
-    expect(figure(PILOT, '4.23 mm', 'What drops in').what).toBe('What drops in');
-  });
 });

@@ -1,5 +1,7 @@
 import { Fragment } from 'react';
-import type { Sentence } from '../../wording/sentence.ts';
+import { capitalised } from '../../wording/amount.ts';
+import type { Figure, Sentence } from '../../wording/sentence.ts';
+import { meaningOf } from '../../wording/symbols.ts';
 import { ComputedValue } from './computed-value.tsx';
 
 interface ToldProps {
@@ -7,6 +9,9 @@ interface ToldProps {
   /** Put before what a number is, where a page says the same of several things. */
   readonly of?: string;
 }
+
+const nameOf = ({ what, derived }: Figure): string =>
+  what ?? capitalised(meaningOf(typeof derived === 'function' ? derived() : derived));
 
 /** A sentence whose computed numbers open; where they open is for the row around it to say. */
 export const Told = ({ sentence, of }: ToldProps) => (
@@ -21,7 +26,7 @@ export const Told = ({ sentence, of }: ToldProps) => (
           key={key}
           derived={part.derived}
           text={part.text}
-          label={`${of === undefined ? '' : `${of}, `}${part.what}, ${part.text}`}
+          label={`${of === undefined ? '' : `${of}, `}${nameOf(part)}, ${part.text}`}
         />
       );
     })}

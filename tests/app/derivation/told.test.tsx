@@ -34,4 +34,13 @@ describe('a sentence on the page', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Hole 3, Loss, 0.38 mm, open derivation' }));
     expect(screen.getByRole('region', { name: 'Derivation: Hole 3, Loss, 0.38 mm' })).toBeInTheDocument();
   });
+  test('names a number by the meaning of its symbol where the sentence has no name for it', () => {
+    render(
+      <DerivationsProvider>
+        <Told sentence={said`It takes ${figure(LOSS, '0.38 mm')} away.`} />
+      </DerivationsProvider>,
+    );
+    const name = 'What the flare takes from the diameter of a mouth on the bed, 0.38 mm, open derivation';
+    expect(screen.getByRole('button', { name })).toBeInTheDocument();
+  });
 });
