@@ -12,7 +12,7 @@ export interface ExistingHole {
 }
 
 /** Half of the range that one measured diameter of a printed hole lies within for want of roundness, mm (estimate). */
-const OUT_OF_ROUND = 0.05;
+export const OUT_OF_ROUND = 0.05;
 
 /**
  * Diameter of a hole that is there, as it was given.

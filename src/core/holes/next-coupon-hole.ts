@@ -1,6 +1,7 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
 import { normalProbability } from '../numerics/normal-distribution.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { boreDeviation } from './bore-deviation.ts';
 import { coefficientsOf } from './calibrate-holes.ts';
 import { abscissaOf, lineAfter, lineOf } from './hole-line.ts';
 import { boreDeviationOf, type HoleBehaviour } from './print-error.ts';
@@ -91,8 +92,8 @@ export function nextCouponHole(
     };
   });
   const best = tried.reduce((one, other) => (isBetter(other, one) ? other : one));
-  const before: Derived = { symbol: 's', ...deviation(behaviour, wanted) };
-  const after: Derived = { symbol: 's_1', ...deviation(best.after, wanted) };
+  const before = boreDeviation(behaviour, wanted);
+  const after: Derived = { ...boreDeviation(best.after, wanted), symbol: 's_1' };
   const drawn: Derived = {
     symbol: 'D_c',
     value: best.drawn,
@@ -113,23 +114,6 @@ interface Tried {
 
 const isBetter = (one: Tried, other: Tried): boolean =>
   one.deviation < other.deviation || (one.deviation === other.deviation && one.away < other.away);
-
-/** Standard deviation of the bore at the wanted hole; see boreDeviationOf. */
-const deviation = (behaviour: HoleBehaviour, wanted: WantedHole): Omit<Derived, 'symbol'> => ({
-  value: boreDeviationOf(behaviour, wanted.drawn, wanted.pilotUncertainty),
-  unit: 'mm',
-  formula: '√(u_a² + 2 · ln(D_CAD/4 mm) · u_ab + (ln(D_CAD/4 mm) · u_b)² + s_r² + u_p²)',
-  entries: [
-    entry('u_a', behaviour.offset.standardUncertainty, 'mm'),
-    entry('u_b', behaviour.slope.standardUncertainty, 'mm'),
-    entry('u_ab', behaviour.covariance ?? 0, 'mm²'),
-    entry('D_CAD', wanted.drawn, 'mm'),
-    entry('s_r', behaviour.repeatability, 'mm'),
-    entry('u_p', wanted.pilotUncertainty, 'mm'),
-  ],
-  source: 'jcgm-100',
-  standing: behaviour.standing,
-});
 
 function chanceOf(
   { smallest, largest, expected }: NonNullable<WantedHole['window']>,

@@ -1,4 +1,5 @@
 import { boreAsPrinted } from '../holes/bore.ts';
+import { boreDeviation, measuredDeviation } from '../holes/bore-deviation.ts';
 import {
   boreOfDrawn,
   type ExistingHole,
@@ -11,7 +12,7 @@ import { meltHeight, meltVolume } from '../holes/hole-depth.ts';
 import { holeToDraw } from '../holes/hole-to-draw.ts';
 import { boreDeviationOf, printError, printErrorOf } from '../holes/print-error.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { Joint } from './joint.ts';
 
 /** All that a bore asks of a joint. */
@@ -31,6 +32,35 @@ export function expectedBoreOf({ holes }: HoleHabits, drawn: number): number {
   const { behaviour, compensation } = holes;
   const seen = seenBySlicer(holes, drawn);
   return seen + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, seen));
+}
+
+/**
+ * Bore to be expected, with its derivation: of a hole as drawn, or of the one that is there; see expectedBoreOf.
+ *
+ *     D = D_e + e        D_e = D_CAD · cos(π/N) for a polygon of N corners, D_CAD for a true circle
+ *
+ * @param joint - hole habits
+ * @param bore - what boreOf gave for the same joint
+ * @returns D [mm]
+ * @source hole-metrology-note see printError
+ */
+export function expectedBore({ holes }: HoleHabits, { printed, drawn }: Bore): Derived {
+  if (holes.existing) return { ...printed, symbol: 'D' };
+  const error = printErrorIn({ holes }, drawn.value);
+  const { facets } = holes;
+  return {
+    symbol: 'D',
+    value: expectedBoreOf({ holes }, drawn.value),
+    unit: 'mm',
+    formula: facets === undefined ? 'D_CAD + e' : 'D_CAD · cos(π/N) + e',
+    entries: [
+      entryFrom(drawn),
+      entryFrom(error),
+      ...(facets === undefined ? [] : [entry('N', facets, '-')]),
+    ],
+    source: error.source,
+    standing: error.standing,
+  };
 }
 
 /** Diameter that the slicer sees of a drawn one. */
@@ -89,6 +119,20 @@ export const boreOfExisting = (joint: HoleHabits, existing: ExistingHole): Deriv
   existing.known === 'as-measured'
     ? measuredBore(existing)
     : boreOfDrawn(existing, printErrorIn(joint, existing.diameter));
+
+/**
+ * Standard deviation of the bore about the expected one, with its derivation; see boreDeviationIn.
+ *
+ * @param joint - hole habits, the hole that is there or none
+ * @param drawn - drawn diameter [mm], > 0
+ * @param pilotUncertainty - standard uncertainty of the pilot diameter [mm], ≥ 0
+ * @returns s [mm], > 0
+ * @source jcgm-100 combination
+ */
+export const boreScatter = ({ holes }: HoleHabits, drawn: number, pilotUncertainty: number): Derived =>
+  holes.existing?.known === 'as-measured'
+    ? measuredDeviation(holes.existing, pilotUncertainty)
+    : boreDeviation(holes.behaviour, { drawn, pilotUncertainty });
 
 /**
  * Standard deviation of the bore about the expected one, as a plain number: of the printer for a drawn hole, of the

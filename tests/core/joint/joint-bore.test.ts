@@ -1,0 +1,31 @@
+import { describe, expect, test } from 'vitest';
+import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
+import { boreDeviationIn, boreOf, boreScatter, expectedBore } from '../../../src/core/joint/joint-bore.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
+import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
+import { expectRelative } from '../../support/published.ts';
+
+const HOLES: readonly (readonly [string, Changes])[] = [
+  ['drawn as a circle', {}],
+  ['drawn as a polygon', { holes: { facets: 14 } }],
+  ['compensated in the slicer', { holes: { compensation: 'in-slicer' } }],
+  ['there, as drawn', { holes: { existing: { diameter_mm: 4.7, known: 'as-drawn' } } }],
+  ['there, as measured', { holes: { existing: { diameter_mm: 4.37, known: 'as-measured' } } }],
+];
+const insert = insertDimensions(theInsert());
+
+describe.each(HOLES)('of a hole %s', (_name, changes) => {
+  const joint = answerableJoint(changes);
+  const bore = boreOf(joint, insert);
+  test('expectedBore is the plain number, and what its formula comes to', () => {
+    const derived = expectedBore(joint, bore);
+    expect(derived.symbol).toBe('D');
+    expectRelative(derived.value, bore.expected);
+    expectRelative(evaluated(derived) ?? Number.NaN, derived.value);
+  });
+  test('boreScatter is the plain number, and what its formula comes to', () => {
+    const derived = boreScatter(joint, bore.drawn.value, 0.021);
+    expectRelative(derived.value, boreDeviationIn(joint, bore.drawn.value, 0.021));
+    expectRelative(evaluated(derived) ?? Number.NaN, derived.value);
+  });
+});
