@@ -53,7 +53,7 @@ const HoldDrawing = memo(function HoldDrawing({
           width={each}
         />
       </div>
-      <HoldTables curves={curves} strength={strength} />
+      <HoldTables joint={joint} insert={insert} curves={curves} strength={strength} />
     </>
   );
 });

@@ -41,6 +41,21 @@ export const preloadLeftAt = (loop: CreepingLoop, { retightenings }: Loads, hour
   leastLeft(loop, [{ restored: lastRetightening(hours, retightenings), until: hours }]);
 
 /**
+ * Share of the preload that is left at a time at the best of all ends of what is known; see preloadLeftAt.
+ *
+ * @param loop - screw and plastics
+ * @param loads - re-tightenings
+ * @param hours - time since assembly t [h], ≥ 0
+ * @returns F(t)/F0 [-], the same as that of preloadLeftAt where nothing is in doubt
+ * @source own-model the ends of a little known creep and modulus
+ */
+export function bestPreloadLeftAt(loop: CreepingLoop, { retightenings }: Loads, hours: number): Derived {
+  const span = { restored: lastRetightening(hours, retightenings), until: hours };
+  const best = leastBy(knowledgesOf(loop), (known) => -shareOf(loop, span, known).share).one;
+  return shareLeft(loop, span, best);
+}
+
+/**
  * Smallest share of the preload that is left at any time under load: at its end, or just before a re-tightening.
  *
  * @param loop - screw and plastics
@@ -132,6 +147,12 @@ function endsOf(loop: CreepingLoop, plastic: Plastic): readonly Taken[] {
   return creeps.flatMap((end) => moduli.map((modulus) => ({ creep: end, modulus })));
 }
 
+/** The ends of what is in doubt of both plastics, each with each. */
+const knowledgesOf = (loop: CreepingLoop): readonly Knowledge[] =>
+  endsOf(loop, 'host').flatMap((host) => endsOf(loop, 'clamped').map((clamped) => ({ host, clamped })));
+
+const isMiddle = ({ creep, modulus }: Taken): boolean => creep === 'middle' && modulus === 'middle';
+
 /**
  * The least share of some spans, at the careful ends of creep and modulus, with what the others give. The share is a
  * quotient of sums, each of one power in every creep factor and in every compliance: its least and most lie at ends.
@@ -139,12 +160,10 @@ function endsOf(loop: CreepingLoop, plastic: Plastic): readonly Taken[] {
 function leastLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
   const leastAt = (known: Knowledge) => leastBy(spans, (span) => shareOf(loop, span, known).share);
   const middle = leastAt(MIDDLE);
-  const [hosts, clampeds] = [endsOf(loop, 'host'), endsOf(loop, 'clamped')];
-  if ([...hosts, ...clampeds].every(({ creep, modulus }) => creep === 'middle' && modulus === 'middle'))
+  const knowledges = knowledgesOf(loop);
+  if (knowledges.every(({ host, clamped }) => isMiddle(host) && isMiddle(clamped)))
     return shareLeft(loop, middle.one, MIDDLE);
-  const ends = hosts.flatMap((host) =>
-    clampeds.map((clamped) => ({ known: { host, clamped }, ...leastAt({ host, clamped }) })),
-  );
+  const ends = knowledges.map((known) => ({ known, ...leastAt(known) }));
   const careful = leastBy(ends, ({ size }) => size).one;
   const high = Math.max(...ends.map(({ size }) => size));
   return {

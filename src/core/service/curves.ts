@@ -1,7 +1,8 @@
+import { polymerAt } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { greatestServiceTemperature, REFERENCE_TEMPERATURE, strengthLeft } from '../host/temperature.ts';
 import type { Insert } from '../inserts/insert.ts';
-import { preloadLeftAt } from '../joint/preload-left.ts';
+import { bestPreloadLeftAt, preloadLeftAt } from '../joint/preload-left.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { tighten } from '../joint/tightening.ts';
 import { RETIGHTENING_HOURS } from '../relaxation/retightening.ts';
@@ -19,6 +20,12 @@ const knownOf = ({ value, range }: Derived): Known => ({
   expected: range?.middle ?? value,
   best: range?.high ?? value,
 });
+
+/** The share at both ends of what is known, with the way to each. */
+export interface KnownWays {
+  readonly careful: Derived;
+  readonly best: Derived;
+}
 
 /** Share of the preload that is left at a time, at a temperature. */
 export interface PreloadPoint extends Known {
@@ -56,12 +63,39 @@ const hoursWith = (retightenings: number): readonly number[] =>
 export function preloadCurves(joint: AnswerableJoint, insert: Insert): readonly PreloadCurve[] {
   const temperatures = [...new Set([REFERENCE_TEMPERATURE, joint.loads.serviceTemperature])];
   return temperatures.map((temperature) => {
-    const then = { ...joint, loads: { ...joint.loads, serviceTemperature: temperature } };
+    const then = inServiceAt(joint, temperature);
     const { loop } = tighten(then, insert);
     const left = (hours: number) => knownOf(preloadLeftAt(loop, then.loads, hours));
     const times = hoursWith(joint.loads.retightenings);
     return { temperature, points: times.map((hours) => ({ hours, ...left(hours) })) };
   });
+}
+
+const inServiceAt = (joint: AnswerableJoint, serviceTemperature: number): AnswerableJoint => ({
+  ...joint,
+  loads: { ...joint.loads, serviceTemperature },
+});
+
+/**
+ * The way to one point of a curve of preloadCurves.
+ *
+ * @param joint - a joint that may be answered
+ * @param insert - its insert
+ * @param at - temperature of the curve [°C], time since assembly [h]
+ * @returns share of the preload that is left [-]
+ * @source own-model constant length of the loop
+ */
+export function preloadWays(
+  joint: AnswerableJoint,
+  insert: Insert,
+  { temperature, hours }: { readonly temperature: number; readonly hours: number },
+): KnownWays {
+  const then = inServiceAt(joint, temperature);
+  const { loop } = tighten(then, insert);
+  return {
+    careful: preloadLeftAt(loop, then.loads, hours),
+    best: bestPreloadLeftAt(loop, then.loads, hours),
+  };
 }
 
 /** Strength of a material at a temperature as a share of that at 23 °C. */
@@ -87,3 +121,16 @@ export function strengthCurve(material: PrintedMaterial): readonly StrengthPoint
     return { temperature, ...knownOf(strengthLeft(material, temperature)) };
   });
 }
+
+/**
+ * The way to one point of the curve of strengthCurve.
+ *
+ * @param material - the host's polymer
+ * @param temperature - of the point [°C]
+ * @returns share of the strength that is left [-]
+ * @source own-model straight line to softening, remembered ratios
+ */
+export const strengthWays = (material: PrintedMaterial, temperature: number): KnownWays => ({
+  careful: strengthLeft(material, temperature),
+  best: strengthLeft(polymerAt(material, 'high'), temperature),
+});

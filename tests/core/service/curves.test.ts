@@ -1,8 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { preloadLeftAt } from '../../../src/core/joint/preload-left.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
-import { type PreloadCurve, preloadCurves, strengthCurve } from '../../../src/core/service/curves.ts';
+import {
+  type PreloadCurve,
+  preloadCurves,
+  preloadWays,
+  strengthCurve,
+  strengthWays,
+} from '../../../src/core/service/curves.ts';
 import { HOST_MATERIALS, PETG } from '../../../src/data/host-materials.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
@@ -73,6 +80,28 @@ describe('preloadCurves', () => {
   });
 });
 
+describe('preloadWays', () => {
+  test.each<[string, Changes]>([
+    ['of a metal part on the insert', {}],
+    ['over a gap', { gap_mm: 0.7 }],
+    ['of a printed part over a gap', CREEPING],
+    ['that are tightened again', { ...CREEPING, loads: { ...CREEPING.loads, retightenings: 3 } }],
+    ['of polymers known for certain', { ...CREEPING, host: { material: 'pc' }, clamped: { material: 'pc' } }],
+    ['from the far side', { insertSide: 'far-side', clamped: { material: 'asa' } }],
+    ['sunk, of a softness that is little known', { sunk_mm: 0.4, host: { material: 'pla-plus' } }],
+  ])('lead to the points of the curves %s, by their formulae', (_, changes) => {
+    const joint = answerableJoint(changes);
+    for (const { temperature, points } of preloadCurves(joint, theInsert())) {
+      for (const { hours, careful, best } of points) {
+        const ways = preloadWays(joint, theInsert(), { temperature, hours });
+        expect(ways.careful.value).toBe(careful);
+        expect(ways.best.value).toBe(best);
+        for (const way of Object.values(ways)) expectRelative(evaluated(way) ?? 0, way.value);
+      }
+    }
+  });
+});
+
 describe('strengthCurve', () => {
   test('of PETG runs from 1 at 23 °C to 0.175 at 70 °C: (80 − 70)/(80 − 23)', () => {
     const points = strengthCurve(PETG);
@@ -88,6 +117,19 @@ describe('strengthCurve', () => {
     for (const [index, share] of points.entries()) {
       expect(share).toBeLessThanOrEqual(points[index - 1] ?? 1);
       expect(share).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('strengthWays', () => {
+  test.each(
+    HOST_MATERIALS.flatMap((material) => (material.melts ? [[material.name, material] as const] : [])),
+  )('lead to the points of the curve of %s, by their formulae', (_, material) => {
+    for (const { temperature, careful, best } of strengthCurve(material)) {
+      const ways = strengthWays(material, temperature);
+      expect(ways.careful.value).toBe(careful);
+      expect(ways.best.value).toBe(best);
+      for (const way of Object.values(ways)) expectRelative(evaluated(way) ?? 0, way.value);
     }
   });
 });
