@@ -9,6 +9,8 @@ export function validityOf(derived: Derived): string | undefined {
   const amountOf = (symbol: string) => derived.entries.find((entry) => entry.symbol === symbol)?.value;
   switch (derived.symbol) {
     case 'e':
+      // What was read on one's own printer was not fitted by others.
+      if (derived.source !== 'hole-metrology-note') return undefined;
       return fittedBetween(FITTED_DIAMETERS.least, FITTED_DIAMETERS.greatest, 'mm', amountOf('D_CAD'));
     case 'R_F':
     case 'R_t':

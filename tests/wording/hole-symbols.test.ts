@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { calibrateHoles } from '../../src/core/holes/calibrate-holes.ts';
+import { nextHoleEnds } from '../../src/core/holes/error-band.ts';
 import { drawnForFacets } from '../../src/core/holes/facets.ts';
 import { bedMouthChamfer, mouthLoss } from '../../src/core/holes/first-layer-flare.ts';
 import { errorOfPoint } from '../../src/core/holes/hole-point.ts';
@@ -36,6 +37,7 @@ const SHOWN: readonly Derived[] = [
   next.deviationBefore,
   next.deviationAfter,
   ...Object.values(next.chance ?? {}),
+  ...Object.values<Derived>({ ...nextHoleEnds(calibration, 4.6, 0.9) }),
   expansion.onDiameter,
   expansion.perSide,
   drawnForFacets(given('D_CAD', 4.5, 'mm'), 12),

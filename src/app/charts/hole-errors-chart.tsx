@@ -54,7 +54,7 @@ const HoleErrorsDrawing = memo(function HoleErrorsDrawing({
         <ErrorChart found={found} width={width} wanted={wanted} isRead={isRead} />
         <p className={styles['axis']}>drawn diameter, mm</p>
       </div>
-      <HoleErrorTables found={found} isRead={isRead} />
+      <HoleErrorTables calibration={calibration} found={found} isRead={isRead} />
     </>
   );
 });

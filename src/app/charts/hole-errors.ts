@@ -1,5 +1,6 @@
 import type { HoleCalibration } from '../../core/holes/calibrate-holes.ts';
 import { errorBand } from '../../core/holes/error-band.ts';
+import type { HolePoint } from '../../core/holes/hole-point.ts';
 import { printErrorOf } from '../../core/holes/print-error.ts';
 import { niceTicks } from './nice-ticks.ts';
 
@@ -28,6 +29,8 @@ export interface ErrorMark {
   readonly error: number;
   readonly standardUncertainty: number;
   readonly outlier: boolean;
+  /** The reading itself, with the ways to its numbers. */
+  readonly point: HolePoint;
 }
 
 export interface HoleErrors {
@@ -67,12 +70,13 @@ export function holeErrors(
   { places, wanted }: { readonly places: readonly number[]; readonly wanted?: number | undefined },
 ): HoleErrors {
   const marks = calibration.points.map(
-    ({ drawn, error, standardUncertainty, outlier }, index): ErrorMark => ({
+    (point, index): ErrorMark => ({
       number: (places[index] ?? index) + 1,
-      drawn,
-      error,
-      standardUncertainty,
-      outlier,
+      drawn: point.drawn,
+      error: point.error,
+      standardUncertainty: point.standardUncertainty,
+      outlier: point.outlier,
+      point,
     }),
   );
   const looked = [USUAL.least, USUAL.greatest, ...marks.map(({ drawn }) => drawn), wanted ?? USUAL.least];

@@ -1,7 +1,9 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { boreDeviation } from './bore-deviation.ts';
 import type { HoleCalibration } from './calibrate-holes.ts';
-import { boreDeviationOf, curveDeviationOf, printErrorOf } from './print-error.ts';
+import { boreDeviationOf, curveDeviationOf, printError, printErrorOf } from './print-error.ts';
 
 /** Two ends of what a share lies between, mm. */
 export interface ErrorInterval {
@@ -23,6 +25,10 @@ const about = (centre: number, reach: number): ErrorInterval => ({
   low: centre - reach,
   high: centre + reach,
 });
+
+/** Degrees of freedom of a bore's deviation whose part s_r is known with ν of them, the rest surely, [-]. */
+const effectiveFreedomOf = (freedom: number, deviation: number, repeatability: number): number =>
+  freedom * (deviation / repeatability) ** 4;
 
 /**
  * Between which errors the curve and the next hole lie at a drawn diameter, as much below as above.
@@ -48,11 +54,59 @@ export function errorBand(
   const expected = printErrorOf(behaviour, drawn);
   const chance = (1 + share) / 2;
   const deviation = boreDeviationOf(behaviour, drawn, 0);
-  const effective = freedom * (deviation / behaviour.repeatability) ** 4;
+  const effective = effectiveFreedomOf(freedom, deviation, behaviour.repeatability);
   return {
     drawn,
     expected,
     curve: about(expected, normalQuantile(chance) * curveDeviationOf(behaviour, drawn)),
     nextHole: about(expected, studentQuantile(chance, effective) * deviation),
   };
+}
+
+/**
+ * Both ends of the error of the next hole, with their derivations; see errorBand.
+ *
+ *     e_low, e_high = e ∓ t · s        ν_e = ν · (s/s_r)⁴
+ *
+ * @param calibration - curve, and degrees of freedom ν of its repeatability
+ * @param drawn - diameter the slicer sees [mm], > 0
+ * @param share - of what lies between the ends [-], 0 < share < 1
+ * @returns e_low and e_high [mm]
+ * @source jcgm-100 G.4.1 effective degrees of freedom
+ */
+export function nextHoleEnds(
+  { behaviour, freedom }: Pick<HoleCalibration, 'behaviour' | 'freedom'>,
+  drawn: number,
+  share: number,
+): { readonly low: Derived; readonly high: Derived } {
+  const error = printError(behaviour, drawn);
+  const deviation = boreDeviation(behaviour, { drawn, pilotUncertainty: 0 });
+  const { standing } = behaviour;
+  const effective: Derived = {
+    symbol: 'ν_e',
+    value: effectiveFreedomOf(freedom, deviation.value, behaviour.repeatability),
+    unit: '-',
+    formula: 'ν · (s/s_r)^4',
+    entries: [entry('ν', freedom, '-'), entryFrom(deviation), entry('s_r', behaviour.repeatability, 'mm')],
+    source: 'jcgm-100',
+    standing,
+  };
+  const t = studentQuantile((1 + share) / 2, effective.value);
+  const { low, high } = about(error.value, t * deviation.value);
+  const end = (symbol: string, value: number, formula: string): Derived => ({
+    symbol,
+    value,
+    unit: 'mm',
+    formula,
+    entries: [
+      entryFrom(error),
+      entry('t', t, '-'),
+      entryFrom(deviation),
+      entry('p_s', share, '-'),
+      entryFrom(effective),
+    ],
+    source: 'jcgm-100',
+    standing,
+  });
+  return { low: end('e_low', low, 'e − t · s'), high: end('e_high', high, 'e + t · s') };
 }

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { calibrateHoles } from '../../../src/core/holes/calibrate-holes.ts';
-import { errorBand } from '../../../src/core/holes/error-band.ts';
+import { errorBand, nextHoleEnds } from '../../../src/core/holes/error-band.ts';
+import { printError } from '../../../src/core/holes/print-error.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
+import { derivationsWithin } from '../../../src/wording/symbols.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import reference from '../../fixtures/r-holes/holes.json' with { type: 'json' };
 import fc from '../../support/fast-check.ts';
 import { readingOf } from '../../support/hole-readings.ts';
@@ -52,5 +55,33 @@ describe('errorBand', () => {
         expect(errorBand(FIVE, drawn, part + 0.005).nextHole.high).toBeGreaterThan(nextHole.high);
       }),
     );
+  });
+});
+
+describe('nextHoleEnds', () => {
+  test('without readings at 4 mm are −0.28 ∓ 1.984 · 0.1118 mm (table of t, 100 degrees of freedom)', () => {
+    const { low, high } = nextHoleEnds(NONE, 4, 0.95);
+    expectPublished(low.value, '-0.502');
+    expectPublished(high.value, '-0.058');
+    expectPublished(low.entries.find(({ symbol }) => symbol === 't')?.value ?? 0, '1.984');
+    expectRelative(low.entries.find(({ symbol }) => symbol === 'ν_e')?.value ?? 0, 100, 1e-9);
+  });
+  test('are those of the band about the expected error, and what their formulae come to', () => {
+    for (const calibration of [NONE, FIVE]) {
+      for (const [drawn, share] of [
+        [2.3, 0.9],
+        [4.55, 0.95],
+        [11.7, 0.5],
+      ] as const) {
+        const { nextHole, expected } = errorBand(calibration, drawn, share);
+        const { low, high } = nextHoleEnds(calibration, drawn, share);
+        expect(low.value).toBe(nextHole.low);
+        expect(high.value).toBe(nextHole.high);
+        expect(printError(calibration.behaviour, drawn).value).toBe(expected);
+        for (const derived of [low, high].flatMap((end) => [...derivationsWithin(end)])) {
+          expectRelative(evaluated(derived) ?? 0, derived.value, 1e-9);
+        }
+      }
+    }
   });
 });
