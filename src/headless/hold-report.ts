@@ -14,6 +14,7 @@ import { sensitivities } from '../core/service/sensitivity.ts';
 import type { ServiceState } from '../core/service/service-state.ts';
 import { nameOfEnd, reasonForService, titleOfState } from '../wording/hold.ts';
 import { nameOfMove, sentenceOfRemedy } from '../wording/levers.ts';
+import { plainText } from '../wording/sentence.ts';
 import { quantity, rangeOf, rounded, torqueInNewtonMetres } from './rounded.ts';
 
 /** Whether a joint holds through its life, and what moves that; null where no torque at all is allowed. */
@@ -44,7 +45,7 @@ export function holdReportOf(joint: AnswerableJoint, insert: Insert, window: Tor
     })),
     remedies: remediesFor(joint, insert).map((remedy) => ({
       lever: remedy.lever,
-      sentence: sentenceOfRemedy(remedy),
+      sentence: plainText(sentenceOfRemedy(remedy)),
       move: remedy.move,
       unit: remedy.unit,
       margin: rounded(remedy.margin),

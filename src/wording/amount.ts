@@ -120,9 +120,14 @@ export function amountText(value: number, unit: CoreUnit): string {
 /** Bores are written to a hundredth, with both decimals: 4.30 mm. */
 const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_g', 'D_f', 'D_min', 'D_max']);
 
+/** What is borne over what is asked is cut wherever it stands, so that no two places show two digits of one number. */
+const MARGINS: ReadonlySet<string> = new Set(['ψ', 'ψ_1']);
+
 /** A number of a derivation as it is shown. */
-export const derivedText = ({ symbol, value, unit }: Pick<Derived, 'symbol' | 'value' | 'unit'>): string =>
-  BORES.has(symbol) ? `${diameterNumber(value)}${NO_BREAK_SPACE}mm` : amountText(value, unit);
+export function derivedText({ symbol, value, unit }: Pick<Derived, 'symbol' | 'value' | 'unit'>): string {
+  if (MARGINS.has(symbol)) return factorText(value);
+  return BORES.has(symbol) ? `${diameterNumber(value)}${NO_BREAK_SPACE}mm` : amountText(value, unit);
+}
 
 const COUNT_WORDS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
 /** A count in words up to twelve, as running text writes it. */

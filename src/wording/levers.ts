@@ -1,7 +1,9 @@
 import type { Lever, LeverId } from '../core/service/lever.ts';
 import type { Remedy } from '../core/service/remedies.ts';
 import type { Sensitivity } from '../core/service/sensitivity.ts';
+import type { Derived } from '../core/sources/derived.ts';
 import { capitalised, countWord, decimalText, factorText, NO_BREAK_SPACE, torqueText } from './amount.ts';
+import { figure, type Sentence, said } from './sentence.ts';
 
 type Unit = Lever['unit'];
 
@@ -45,16 +47,21 @@ export function nameOfMove(lever: LeverId, unit: Unit, move: number): string {
   return MOVES[lever](SIZES[unit](Math.abs(move)), up);
 }
 
-/** From one factor to another, the sign of times said once: "1.82 → 2.1 ×". */
-const changeText = (before: number, after: number): string =>
-  [factorText(before).replace(/\u00a0×$/u, ''), '→', factorText(after)].join(NO_BREAK_SPACE);
+/** The sign of times is said once of two factors. */
+const withoutSign = (factor: string): string => factor.replace(/\u00a0×$/u, '');
 
 /** A step and what it does to the smallest margin: "One more wall line: 1.82 → 2.1 ×". */
-export function sentenceOfSensitivity(given: number, { lever, unit, step, margin }: Sensitivity): string {
-  return `${capitalised(nameOfMove(lever, unit, step))}: ${changeText(given, margin)}`;
+export function sentenceOfSensitivity(given: Derived, move: Sensitivity): Sentence {
+  const name = capitalised(nameOfMove(move.lever, move.unit, move.step));
+  const before = figure(given, withoutSign(factorText(given.value)), `${name}, smallest margin before`);
+  const after = figure(move.derivedMargin, factorText(move.margin), `${name}, smallest margin after`);
+  return said`${name}: ${before}${NO_BREAK_SPACE}→${NO_BREAK_SPACE}${after}`;
 }
 
 /** A change that lets the joint hold, with what is dialled then. */
-export function sentenceOfRemedy({ lever, unit, move, margin, dial }: Remedy): string {
-  return `${capitalised(nameOfMove(lever, unit, move))}: holds ${factorText(margin)}, dialled at ${torqueText(dial)}.`;
+export function sentenceOfRemedy(remedy: Remedy): Sentence {
+  const name = capitalised(nameOfMove(remedy.lever, remedy.unit, remedy.move));
+  const margin = figure(remedy.derivedMargin, factorText(remedy.margin), `${name}, smallest margin`);
+  const dial = figure(remedy.derivedDial, torqueText(remedy.dial), `${name}, torque to dial`);
+  return said`${name}: holds ${margin}, dialled at ${dial}.`;
 }

@@ -74,6 +74,10 @@ describe('amounts in text', () => {
     expect(plain(derivedText({ symbol: 'D_CAD', value: 4.3, unit: 'mm' }))).toBe('4.30 mm');
     expect(plain(derivedText({ symbol: 'L', value: 4.3, unit: 'mm' }))).toBe('4.3 mm');
   });
+  test('a margin is cut in its derivation as it is where it opens', () => {
+    expect(plain(derivedText({ symbol: 'ψ', value: 1.0496, unit: '-' }))).toBe('1.04 ×');
+    expect(plain(derivedText({ symbol: 'Φ', value: 1.0496, unit: '-' }))).toBe('1.05');
+  });
   test('a ratio has no unit, an area has its own', () => {
     expect(amountText(0.8534, '-')).toBe('0.853');
     expect(plain(amountText(5.0306, 'mm²'))).toBe('5.03 mm²');

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Lever, LeverId } from '../../src/core/service/lever.ts';
 import { LEVERS } from '../../src/core/service/levers.ts';
+import type { CoreUnit, Derived } from '../../src/core/sources/derived.ts';
 import { nameOfMove, sentenceOfRemedy, sentenceOfSensitivity } from '../../src/wording/levers.ts';
+import { plainText } from '../../src/wording/sentence.ts';
 import { expectSentence } from './expect-sentence.ts';
+import { openedBy } from './opened-by.ts';
 
 /** A move up and one down, and how they are said; the second is absent where there is only one way. */
 const MOVES = {
@@ -39,17 +42,35 @@ describe('nameOfMove', () => {
   });
 });
 
+const derivedOf = (symbol: string, value: number, unit: CoreUnit): Derived => ({
+  symbol,
+  value,
+  unit,
+  formula: symbol,
+  entries: [],
+  source: 'own-model',
+  standing: 'estimate',
+});
+
 describe('sentences of changes', () => {
-  test('of a step: from the given margin to the one after it', () => {
+  const [before, after, dial] = [
+    derivedOf('ψ', 1.82, '-'),
+    derivedOf('ψ', 2.14, '-'),
+    derivedOf('T', 450, 'N·mm'),
+  ];
+  test('of a step: from the given margin to the one after it, and both open', () => {
     const move = { lever: 'wall-lines', unit: 'lines', step: 1, margin: 2.14, gain: 0.32 } as const;
-    expect(sentenceOfSensitivity(1.82, move)).toBe('One more wall line: 1.82\u00a0→\u00a02.1\u00a0×');
+    const sentence = sentenceOfSensitivity(before, { ...move, derivedMargin: () => after });
+    expect(plainText(sentence)).toBe('One more wall line: 1.82\u00a0→\u00a02.1\u00a0×');
+    expect(openedBy(sentence)).toEqual([before, after]);
   });
-  test('of a remedy: the move, the margin, and what is dialled then', () => {
-    const remedy = { lever: 'infill', unit: '%', move: 30, margin: 1.07, dial: 450 } as const;
-    const sentence = sentenceOfRemedy(remedy);
-    expectSentence(sentence);
-    expect(sentence).toBe(
-      'Infill denser by 30\u00a0% of solid: holds 1.07\u00a0×, dialled at 0.45\u00a0N·m.',
+  test('of a remedy: the move, the margin, and what is dialled then, and both open', () => {
+    const remedy = { lever: 'infill', unit: '%', move: 30, margin: 2.14, dial: 450 } as const;
+    const sentence = sentenceOfRemedy({ ...remedy, derivedMargin: () => after, derivedDial: () => dial });
+    expectSentence(plainText(sentence));
+    expect(plainText(sentence)).toBe(
+      'Infill denser by 30\u00a0% of solid: holds 2.1\u00a0×, dialled at 0.45\u00a0N·m.',
     );
+    expect(openedBy(sentence)).toEqual([after, dial]);
   });
 });

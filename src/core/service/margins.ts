@@ -41,6 +41,13 @@ export function marginsOf(state: ServiceState, factors: Joint['factors']): reado
 export const governingMargin = (state: ServiceState, factors: Joint['factors']): Margin | undefined =>
   marginsOf(state, factors).find(({ governs }) => governs);
 
+/** The smallest margin of a state, ψ [-]: what governs is always loaded. */
+export function smallestMargin(state: ServiceState, factors: Joint['factors']): Derived {
+  const margin = governingMargin(state, factors)?.margin;
+  if (margin === undefined) throw new Error('what governs a state is loaded');
+  return margin;
+}
+
 /**
  * Largest force in the screw at one time.
  *

@@ -9,6 +9,7 @@ import { isAnswered } from './answered.ts';
 import { holdOf } from './hold.ts';
 import type { Lever, LeverId, Subject } from './lever.ts';
 import { LEVERS } from './levers.ts';
+import { movedDial, movedMargin } from './moved-margin.ts';
 
 /** The smallest move of one input that lets a failing joint hold, with the torque that then goes with it. */
 export interface Remedy {
@@ -20,6 +21,9 @@ export interface Remedy {
   readonly margin: number;
   /** Setting to dial then, N·mm. */
   readonly dial: number;
+  /** Both with the way to them, worked out when they are asked for. */
+  readonly derivedMargin: () => Derived;
+  readonly derivedDial: () => Derived;
 }
 
 /**
@@ -44,7 +48,15 @@ function remedyBy(lever: Lever, subject: Subject): Remedy | undefined {
     const moved = lever.move(subject, steps);
     if (moved === undefined) return undefined;
     const passed = passing(moved);
-    if (passed) return { lever: lever.id, unit: lever.unit, move: lever.size * steps, ...passed };
+    if (passed === undefined) continue;
+    return {
+      lever: lever.id,
+      unit: lever.unit,
+      move: lever.size * steps,
+      ...passed,
+      derivedMargin: () => movedMargin(moved, movedDial(moved)),
+      derivedDial: () => movedDial(moved),
+    };
   }
   return undefined;
 }

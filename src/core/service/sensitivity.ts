@@ -5,6 +5,7 @@ import { isAnswered } from './answered.ts';
 import { holdOf } from './hold.ts';
 import type { Lever, LeverId, Subject } from './lever.ts';
 import { LEVERS } from './levers.ts';
+import { movedMargin } from './moved-margin.ts';
 
 /** How much one step of an input moves the smallest margin, the torque kept. */
 export interface Sensitivity {
@@ -16,6 +17,8 @@ export interface Sensitivity {
   readonly margin: number;
   /** Change of the smallest margin, [-]; 0 where nothing helps or hurts. */
   readonly gain: number;
+  /** That margin with the way to it, worked out when it is asked for. */
+  readonly derivedMargin: () => Derived;
 }
 
 /** Steps that are compared. */
@@ -57,8 +60,9 @@ function sensitivityOf(
   const moves = BOTH_WAYS.flatMap((steps) => {
     const moved = lever.move(subject, steps);
     const margin = moved === undefined ? undefined : marginOf(moved, torque);
-    if (margin === undefined) return [];
-    return [{ step: stepSize(lever, steps), margin, gain: margin - given }];
+    if (moved === undefined || margin === undefined) return [];
+    const derivedMargin = () => movedMargin(moved, torque);
+    return [{ step: stepSize(lever, steps), margin, gain: margin - given, derivedMargin }];
   });
   const [first, ...others] = moves.filter(({ gain }) => gain !== 0);
   if (first === undefined) return undefined;

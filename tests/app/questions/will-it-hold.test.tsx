@@ -11,6 +11,7 @@ import { WillItHold } from '../../../src/app/questions/will-it-hold/will-it-hold
 import type { Shown } from '../../../src/app/state/findings.ts';
 import { holdOfShown, isHeld } from '../../../src/app/state/shown-hold.ts';
 import type { Hold } from '../../../src/core/service/hold.ts';
+import type { Sensitivity } from '../../../src/core/service/sensitivity.ts';
 import { answerableJoint, assessed, type Changes, theInsert } from '../../support/joints.ts';
 
 vi.setConfig({ testTimeout: 30_000 });
@@ -116,6 +117,17 @@ describe('WillItHold', () => {
     expect(first).toHaveTextContent(/: \d+\.\d+\s→\s\d+(\.\d+)?\s×$/);
     expect(screen.queryByRole('heading', { name: /lets it hold/ })).toBeNull();
   });
+  test('opens the margins before and after a step below it, each at the number that was said', async () => {
+    show();
+    const heading = await screen.findByRole('heading', { name: 'What to change first' });
+    const [first = document.body] = within(heading.parentElement ?? document.body).getAllByRole('listitem');
+    const said = /: (?<before>[\d.]+)\s→\s(?<after>[\d.]+)\s×$/.exec(first.textContent)?.groups;
+    for (const when of ['before', 'after']) {
+      await userEvent.click(within(first).getByRole('button', { name: new RegExp(`margin ${when}`) }));
+      const derivation = within(first).getByRole('region', { name: /^Derivation/ });
+      expect(derivation).toHaveTextContent(`its factor included = ${said?.[when]} ×`);
+    }
+  });
   test('of a joint that fails says the smallest change, with the dial that goes with it', async () => {
     show(NO_TORQUE);
     expect(screen.getByText(/^No setting fits/)).toBeInTheDocument();
@@ -149,8 +161,14 @@ describe('StateStack', () => {
 });
 
 describe('changesOf', () => {
-  const step = (margin: number) =>
-    ({ lever: 'wall-lines', unit: 'lines', step: 1, margin, gain: margin - 1.5 }) as const;
+  const step = (margin: number): Sensitivity => ({
+    lever: 'wall-lines',
+    unit: 'lines',
+    step: 1,
+    margin,
+    gain: margin - 1.5,
+    derivedMargin: () => lifeOf().torque,
+  });
   test('leaves out what nobody sees, and puts the greatest harm first', () => {
     const { better, worse } = changesOf(1.5, [step(1.9), step(1.61), step(1.501), step(1.4), step(0.6)]);
     expect(better.map(({ margin }) => margin)).toEqual([1.9, 1.61]);

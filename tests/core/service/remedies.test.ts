@@ -70,6 +70,13 @@ describe.each(FAILING)('remedies for a joint that %s', (_, changes) => {
       expectRelative(held?.dial ?? 0, remedy.dial);
     }
   });
+  test('open as the margin and the setting that the plain numbers say', () => {
+    for (const { margin, dial, derivedMargin, derivedDial } of remedies) {
+      expectRelative(derivedMargin().value, margin);
+      expectRelative(derivedDial().value, dial);
+      expect(derivedDial().entries.map(({ symbol }) => symbol)).toEqual(['T_least', 'T_most']);
+    }
+  });
   test('do not hold with one step less', () => {
     for (const remedy of remedies.filter((one) => stepsOf(one) > 1)) {
       expect(holds(moved(subject, remedy.lever, stepsOf(remedy) - 1))).toBeUndefined();

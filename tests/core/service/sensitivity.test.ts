@@ -60,6 +60,13 @@ describe('sensitivities', () => {
   ])('of the two directions of %s takes the one that helps', (id, opposite, record) => {
     expect(of(id).margin).toBeGreaterThan(marginAfter(opposite, record));
   });
+  test('each opens as the margin that the plain number says', () => {
+    expect(found.length).toBeGreaterThan(5);
+    for (const { margin, derivedMargin } of found) {
+      expect(derivedMargin()).toMatchObject({ symbol: 'ψ', unit: '-' });
+      expectRelative(derivedMargin().value, margin);
+    }
+  });
   test('where neither helps gives the one that hurts', () => {
     for (const { margin, gain } of found.filter((one) => one.gain < 0))
       expectRelative(margin, given + gain, 1e-9);

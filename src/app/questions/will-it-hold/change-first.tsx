@@ -2,9 +2,14 @@ import { useCallback } from 'react';
 import type { Insert } from '../../../core/inserts/insert.ts';
 import type { AnswerableJoint } from '../../../core/joint/stop.ts';
 import type { Hold } from '../../../core/service/hold.ts';
+import { smallestMargin } from '../../../core/service/margins.ts';
 import { remediesFor } from '../../../core/service/remedies.ts';
 import { type Sensitivity, sensitivities } from '../../../core/service/sensitivity.ts';
+import type { Derived } from '../../../core/sources/derived.ts';
 import { sentenceOfRemedy, sentenceOfSensitivity } from '../../../wording/levers.ts';
+import type { Sentence } from '../../../wording/sentence.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { useNear } from '../use-near.ts';
 import { changesOf } from './changes.ts';
 import { useWhenIdle } from './use-when-idle.ts';
@@ -23,7 +28,7 @@ export function ChangeFirst({ joint, insert, hold, isHeld }: ChangeFirstProps) {
   const { result, isStale } = useWhenIdle(
     useCallback(
       () => ({
-        given: hold.worst.margin,
+        given: smallestMargin(hold.worst, joint.factors),
         moves: sensitivities(joint, insert, hold.torque),
         remedies: isHeld ? undefined : remediesFor(joint, insert),
       }),
@@ -50,7 +55,11 @@ export function ChangeFirst({ joint, insert, hold, isHeld }: ChangeFirstProps) {
               ) : (
                 <ul className={styles['list']}>
                   {result.remedies.map((remedy) => (
-                    <li key={remedy.lever}>{sentenceOfRemedy(remedy)}</li>
+                    <Change
+                      key={remedy.lever}
+                      slot={`remedy ${remedy.lever}`}
+                      sentence={sentenceOfRemedy(remedy)}
+                    />
                   ))}
                 </ul>
               )}
@@ -64,12 +73,13 @@ export function ChangeFirst({ joint, insert, hold, isHeld }: ChangeFirstProps) {
 }
 
 interface ChangesProps {
-  readonly given: number;
+  /** Smallest margin before any step. */
+  readonly given: Derived;
   readonly moves: readonly Sensitivity[];
 }
 
 function Changes({ given, moves }: ChangesProps) {
-  const { better, worse } = changesOf(given, moves);
+  const { better, worse } = changesOf(given.value, moves);
   return (
     <>
       <div>
@@ -79,7 +89,11 @@ function Changes({ given, moves }: ChangesProps) {
         ) : (
           <ol className={styles['list']}>
             {better.map((move) => (
-              <li key={move.lever}>{sentenceOfSensitivity(given, move)}</li>
+              <Change
+                key={move.lever}
+                slot={`change ${move.lever}`}
+                sentence={sentenceOfSensitivity(given, move)}
+              />
             ))}
           </ol>
         )}
@@ -89,7 +103,11 @@ function Changes({ given, moves }: ChangesProps) {
           <h3>What makes it worse</h3>
           <ul className={styles['list']}>
             {worse.map((move) => (
-              <li key={move.lever}>{sentenceOfSensitivity(given, move)}</li>
+              <Change
+                key={move.lever}
+                slot={`change ${move.lever}`}
+                sentence={sentenceOfSensitivity(given, move)}
+              />
             ))}
           </ul>
         </div>
@@ -97,3 +115,18 @@ function Changes({ given, moves }: ChangesProps) {
     </>
   );
 }
+
+interface ChangeProps {
+  readonly slot: string;
+  readonly sentence: Sentence;
+}
+
+/** One change in a sentence; its numbers open below it. */
+const Change = ({ slot, sentence }: ChangeProps) => (
+  <DerivationRow slot={slot}>
+    <li>
+      <Told sentence={sentence} />
+      <DerivationSlot name={slot} />
+    </li>
+  </DerivationRow>
+);
