@@ -160,6 +160,8 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   λ_k: 'knurled length over knurl diameter',
   R: 'median capacity',
   R_k: 'characteristic capacity: 19 of 20 hold it',
+  R_20: 'what only 1 of 20 holds',
+  T_ks: 'torque on the screw that shears the knurl, half of all hold it',
   't -': 'Student’s t, 95 %; 4 degrees of freedom without tests',
   's@R_k': 'scatter of the set-up, logarithmic',
   F_ks: 'force that shears the knurl',

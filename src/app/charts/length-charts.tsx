@@ -92,7 +92,7 @@ const LengthDrawing = memo(function LengthDrawing({
         ))}
       </div>
       <TorqueOverLength panel={first} width={width} lengths={lengths} />
-      <LengthTable panels={panels} />
+      <LengthTable joint={joint} panels={panels} />
     </>
   );
 });

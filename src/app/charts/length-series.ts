@@ -22,6 +22,8 @@ export type BandPoint = HoldBand & Pick<LengthPoint, 'length'>;
 export interface Panel<Point extends BandPoint = LengthPoint> {
   readonly knurlDiameter: number;
   readonly isChosen: boolean;
+  /** The insert whose knurl and pilot stand for the diameter. */
+  readonly model: Insert;
   readonly points: readonly Point[];
   readonly own: readonly OwnPoint[];
 }
@@ -40,7 +42,6 @@ const LONGER = 1.25;
 interface Family {
   readonly knurlDiameter: number;
   readonly inserts: readonly Insert[];
-  /** The insert whose knurl and pilot stand for the diameter. */
   readonly model: Insert;
 }
 
@@ -97,6 +98,7 @@ export function lengthPanels(
   return families.map(({ knurlDiameter, inserts, model }) => ({
     knurlDiameter,
     isChosen: inserts.some(({ id }) => id === chosenInsertId),
+    model,
     points: curveOf(model, lengths),
     own: inserts.flatMap((insert) => {
       const median = medians.get(insert.id);

@@ -1,5 +1,4 @@
 import type { Insert } from '../inserts/insert.ts';
-import type { Derived } from '../sources/derived.ts';
 import type { JointAssessment, TorqueWindow } from './assessment.ts';
 import { designHole } from './hole-design.ts';
 import { demandOn, greatestClampForce, leastClampForce, limitsOf } from './limits.ts';
@@ -8,7 +7,7 @@ import { noticesOf } from './notices.ts';
 import { openingsFor } from './openings.ts';
 import type { AnswerableJoint } from './stop.ts';
 import { type Tightening, tighten } from './tightening.ts';
-import { torqueAllowedBy, torqueAllowedByOf } from './torque-window.ts';
+import { settingInside, torqueAllowedBy, torqueAllowedByOf } from './torque-window.ts';
 import { weakestHold } from './weakest-hold.ts';
 
 /**
@@ -70,20 +69,7 @@ function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tighte
       openedBy: openingsFor(joint, insert),
     };
   }
-  const setting: Derived = {
-    symbol: 'T',
-    value: dial,
-    unit: 'N·mm',
-    formula: 'largest setting between T_least and T_most',
-    entries: [least, most.torque].map((one) => ({
-      symbol: one.symbol,
-      value: one.value,
-      unit: one.unit,
-      from: one,
-    })),
-    source: 'own-model',
-    standing: most.torque.standing === 'published' ? least.standing : most.torque.standing,
-  };
+  const setting = settingInside(dial, { least, most: most.torque });
   return {
     kind: 'window',
     least,

@@ -171,3 +171,24 @@ export function dialInside(tool: TorqueTool, least: number, most: number): numbe
   const multiple = withoutDust(Math.floor(most / tool.step + DUST) * tool.step);
   return multiple > 0 && multiple >= least && multiple <= most * (1 + DUST) ? multiple : undefined;
 }
+
+/**
+ * The setting inside a window, with its way; see dialInside.
+ *
+ * @param dial - what dialInside gave [N·mm]
+ * @param window - least and largest torque [N·mm]
+ * @returns T [N·mm]
+ * @source own-model largest setting inside
+ */
+export const settingInside = (
+  dial: number,
+  { least, most }: { readonly least: Derived; readonly most: Derived },
+): Derived => ({
+  symbol: 'T',
+  value: dial,
+  unit: 'N·mm',
+  formula: 'largest setting between T_least and T_most',
+  entries: [entryFrom(least), entryFrom(most)],
+  source: 'own-model',
+  standing: most.standing === 'published' ? least.standing : most.standing,
+});

@@ -1,9 +1,8 @@
 import type { Insert } from '../inserts/insert.ts';
-import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
-import { tighten } from '../joint/tightening.ts';
 import { deviationOfRange } from '../pull-out/bond.ts';
 import type { Capacity } from '../pull-out/limit.ts';
+import { capacityOf, jointsOverLength } from './joints-over-length.ts';
 
 /** What half of all joints hold, and 19 of 20, and 1 of 20: N or N·mm. */
 export interface HoldBand {
@@ -48,51 +47,30 @@ export function lengthCurve(
   insert: Insert,
   lengths: readonly number[],
 ): readonly LengthPoint[] {
-  const { length, knurledLength } = insertDimensions(insert);
-  const unknurled = length.estimate.value - knurledLength.estimate.value;
-  const longest = Math.max(...lengths, length.estimate.value);
-  const holes = withoutDepth(joint.holes);
-  const deepEnough = { ...joint.host, thickness: Math.max(joint.host.thickness, DEEP_ENOUGH * longest) };
-  return lengths
-    .filter((one) => one > unknurled)
-    .map((one) => {
-      const readings = (value: number) => ({ values: [value], permissibleError: 0 });
-      const longer: Insert = { ...insert, length: readings(one), knurledLength: readings(one - unknurled) };
-      const near = tighten(
-        {
-          ...joint,
-          holes,
-          host: deepEnough,
-          insertSide: 'near-side',
-          gap: 0,
-          sunk: 0,
-          seatOverride: 'on-insert',
-        },
-        longer,
-      );
-      const asBuilt = tighten({ ...joint, holes, host: deepEnough }, longer);
-      const capacityOf = (mode: 'knurl-shear' | 'torque-out'): HoldBand => {
-        const active = near.actives.find((candidate) => candidate.mode === mode);
-        if (active === undefined) throw new Error('the knurl is sheared and turned on the near side');
-        return bandOf(active.capacity);
-      };
-      const pulled = capacityOf('knurl-shear');
-      const { slippery, sticky } = near.conversion;
-      return {
-        length: one,
-        ...pulled,
-        torqueOut: capacityOf('torque-out'),
-        jackOut: jackedOut(pulled, { slippery, sticky, quantile: near.found.bond.scatter.quantile }),
-        jackOutTorque: pulled.median * slippery,
-        ...(asBuilt.dial === undefined ? {} : { dial: asBuilt.dial }),
-      };
-    });
+  const at = jointsOverLength(joint, insert, lengths);
+  return lengths.flatMap((length) => {
+    const found = at(length);
+    if (found === undefined) return [];
+    const { near, asBuilt } = found;
+    const pulled = bandOf(capacityOf(near, 'knurl-shear'));
+    const { slippery, sticky } = near.conversion;
+    const { dial } = asBuilt;
+    return {
+      length,
+      ...pulled,
+      torqueOut: bandOf(capacityOf(near, 'torque-out')),
+      jackOut: jackedOut(pulled, { slippery, sticky, quantile: near.found.bond.scatter.quantile }),
+      jackOutTorque: pulled.median * slippery,
+      ...(dial === undefined ? {} : { dial }),
+    };
+  });
 }
 
 // A knurl that does not bite holds nothing, and nothing scatters.
 const NOTHING: HoldBand = { median: 0, characteristic: 0, upper: 0 };
 
-const bandOf = ({
+/** What is held by half of all joints and by 19 of 20, with what 1 of 20 hold: as far above as those lie below. */
+export const bandOf = ({
   median: { value: median },
   characteristic: { value: characteristic },
 }: Capacity): HoldBand =>
@@ -110,13 +88,3 @@ function jackedOut(
   const spread = Math.exp(Math.hypot(Math.log(median / characteristic), ofFriction));
   return { median: middle, characteristic: middle / spread, upper: middle * spread };
 }
-
-/** A hole that is there, taken as deep enough for every length. */
-function withoutDepth(holes: AnswerableJoint['holes']): AnswerableJoint['holes'] {
-  if (holes.existing === undefined) return holes;
-  const { depth: _, ...existing } = holes.existing;
-  return { ...holes, existing };
-}
-
-/** Depth of the part over the longest insert drawn, [-]. */
-const DEEP_ENOUGH = 3;

@@ -6,6 +6,7 @@ import LengthCharts from '../../../src/app/charts/length-charts.tsx';
 import { lengthPanels } from '../../../src/app/charts/length-series.ts';
 import { niceTicks, tickTexts } from '../../../src/app/charts/nice-ticks.ts';
 import { slopeLabel } from '../../../src/app/charts/slope-label.ts';
+import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import { lengthCurve } from '../../../src/core/recommend/length-curve.ts';
 import { recommend } from '../../../src/core/recommend/recommend.ts';
 import { answerableJoint, insertRecord, jointDocument, resolved } from '../../support/joints.ts';
@@ -55,15 +56,22 @@ describe('lengthPanels', () => {
   });
 });
 
+const rendered = () =>
+  render(
+    <DerivationsProvider>
+      <LengthCharts {...given()} />
+    </DerivationsProvider>,
+  );
+
 describe('LengthCharts', () => {
   test('say the same as a table, with units beyond doubt', async () => {
-    render(<LengthCharts {...given()} />);
+    rendered();
     await userEvent.click(screen.getByText('The charts as a table'));
     const tables = screen.getAllByRole('table');
     expect(tables).toHaveLength(2);
     const [first] = tables;
     if (first === undefined) throw new Error('no table');
-    const row = within(first).getAllByRole('row')[3];
+    const row = within(first).getByRole('rowheader', { name: '3.63' }).closest('tr');
     const cells = row
       ? within(row)
           .getAllByRole('cell')
@@ -71,6 +79,25 @@ describe('LengthCharts', () => {
       : [];
     expect(cells.slice(0, 3).every((text) => text.endsWith('\u00a0N'))).toBe(true);
     expect(cells[3]).toMatch(/N·m$/);
+  });
+  test('open each number of the table as a calculation that comes to it', async () => {
+    rendered();
+    await userEvent.click(screen.getByText('The charts as a table'));
+    for (const [column, meaning] of [
+      ['19 of 20 hold', 'characteristic capacity: 19 of 20 hold it'],
+      ['Half hold', 'force that shears the knurl'],
+      ['1 of 20 holds', 'what only 1 of 20 holds'],
+      ['Pulls out at', 'torque on the screw that shears the knurl, half of all hold it'],
+      ['Dial', 'torque to dial'],
+    ] as const) {
+      const [button] = screen.getAllByRole('button', { name: new RegExp(`^${column}, .* mm long, knurl`) });
+      if (button === undefined) throw new Error(`nothing to open under ${column}`);
+      await userEvent.click(button);
+      const region = screen.getByRole('region', { name: new RegExp(`^Derivation: ${column}`) });
+      expect(region.textContent).toContain(`${meaning} = ${button.textContent}`);
+      await userEvent.keyboard('{Escape}');
+      expect(region).not.toBeInTheDocument();
+    }
   });
   test('keep the pictures from a screen reader', () => {
     const { container } = render(<LengthCharts {...given()} />);

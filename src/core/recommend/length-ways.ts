@@ -1,0 +1,67 @@
+import type { Insert } from '../inserts/insert.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
+import { settingInside } from '../joint/torque-window.ts';
+import { type Derived, entryFrom } from '../sources/derived.ts';
+import { capacityOf, jointsOverLength } from './joints-over-length.ts';
+import { bandOf } from './length-curve.ts';
+
+/** The ways to what a point of lengthCurve shows. */
+export interface LengthWays {
+  readonly characteristic: Derived;
+  readonly median: Derived;
+  readonly upper: Derived;
+  readonly jackOutTorque: Derived;
+  /** Absent where no setting fits. */
+  readonly dial?: Derived;
+}
+
+/**
+ * The ways to the numbers of one point of lengthCurve.
+ *
+ *     R_20 = R²/R_k        T_ks = R · k_low
+ *
+ * @param joint - a joint that may be answered
+ * @param insert - the insert whose diameters and plain parts are kept
+ * @param at - length of the point [mm], and the lengths of the whole curve [mm], of which it is one
+ * @returns what half, 19 of 20 and 1 of 20 hold [N]; torque that pulls the insert out, and setting [N·mm]
+ * @source own-model knurl shear over length
+ */
+export function lengthWays(
+  joint: AnswerableJoint,
+  insert: Insert,
+  { length, lengths }: { readonly length: number; readonly lengths: readonly number[] },
+): LengthWays {
+  const found = jointsOverLength(joint, insert, lengths)(length);
+  if (found === undefined) throw new Error('a point of the curve is longer than what is not knurled');
+  const { median, characteristic } = capacityOf(found.near, 'knurl-shear');
+  const { dial, least, most } = found.asBuilt;
+  return {
+    median,
+    characteristic,
+    upper: upperOf(median, characteristic),
+    jackOutTorque: pulledByScrew(median, found.near.conversion.ways.slippery),
+    ...(dial === undefined ? {} : { dial: settingInside(dial, { least, most: most.torque }) }),
+  };
+}
+
+/** What 1 of 20 joints hold: as far above the median as 19 of 20 lie below it, on the logarithm. */
+const upperOf = (median: Derived, characteristic: Derived): Derived => ({
+  symbol: 'R_20',
+  value: bandOf({ median, characteristic }).upper,
+  unit: median.unit,
+  formula: characteristic.value > 0 ? 'R²/R_k' : 'R',
+  entries: [{ ...entryFrom(median), symbol: 'R' }, entryFrom(characteristic)],
+  source: characteristic.source,
+  standing: characteristic.standing,
+});
+
+/** Torque on the screw that shears the knurl, at the low end of friction. */
+const pulledByScrew = (median: Derived, slippery: Derived): Derived => ({
+  symbol: 'T_ks',
+  value: median.value * slippery.value,
+  unit: 'N·mm',
+  formula: `${median.symbol} · k_low`,
+  entries: [entryFrom(median), entryFrom(slippery)],
+  source: 'own-model',
+  standing: median.standing,
+});

@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { lengthCurve } from '../../../src/core/recommend/length-curve.ts';
+import { lengthWays } from '../../../src/core/recommend/length-ways.ts';
+import { derivationsWithin, meaningOfEntry, meaningOfSymbol } from '../../../src/wording/symbols.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
+import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+
+const LENGTHS = [2.3, 4.1, 7.7] as const;
+
+const JOINTS: readonly (readonly [string, Changes])[] = [
+  ['on the insert', {}],
+  ['over a gap', { gap_mm: 0.4 }],
+  ['over a gap, pulled so hard that no setting fits', { gap_mm: 1.1, loads: { pull_N: 290 } }],
+  ['sunk, hammered, in a boss', { sunk_mm: 0.3, setting: 'hammered', host: { bossDiameter_mm: 9.7 } }],
+  ['from the far side', { insertSide: 'far-side', host: { thickness_mm: 23 } }],
+  [
+    'in a hole that is too shallow',
+    { holes: { existing: { diameter_mm: 4.4, known: 'as-drawn', depth_mm: 3 } } },
+  ],
+  ['in a hole as wide as the knurl', { holes: { existing: { diameter_mm: 4.96, known: 'as-measured' } } }],
+  ['of a little known plastic', { host: { material: 'pla-plus' }, gap_mm: 0.4 }],
+  ['tightened by hand', { tool: { kind: 'hand', settings_Nm: [] } }],
+];
+
+describe('lengthWays', () => {
+  test.each(JOINTS)('lead to the points of the curve %s', (_, changes) => {
+    const joint = answerableJoint(changes);
+    const points = lengthCurve(joint, theInsert(), LENGTHS);
+    expect(points).toHaveLength(LENGTHS.length);
+    for (const { length, median, characteristic, upper, jackOutTorque, dial } of points) {
+      const ways = lengthWays(joint, theInsert(), { length, lengths: LENGTHS });
+      expect(ways.median.value).toBe(median);
+      expect(ways.characteristic.value).toBe(characteristic);
+      expect(ways.upper.value).toBe(upper);
+      expect(ways.jackOutTorque.value).toBe(jackOutTorque);
+      expect(ways.dial?.value).toBe(dial);
+    }
+  });
+  test.each(JOINTS)(
+    'come to what their formulae come to, with a meaning for each symbol, %s',
+    (_, changes) => {
+      const joint = answerableJoint(changes);
+      const ways = lengthWays(joint, theInsert(), { length: 4.1, lengths: LENGTHS });
+      for (const way of [ways.upper, ways.jackOutTorque, ...(ways.dial ? [ways.dial] : [])]) {
+        for (const derived of derivationsWithin(way)) {
+          const value = derived.formula === derived.symbol ? undefined : evaluated(derived);
+          if (value !== undefined) expectRelative(value, derived.value, 1e-9);
+          expect(meaningOfSymbol(derived.symbol, derived), derived.symbol).toBeDefined();
+          for (const entry of derived.entries)
+            expect(meaningOfEntry(entry, derived), entry.symbol).not.toBe(entry.symbol);
+        }
+      }
+    },
+  );
+  test('of what 1 of 20 holds are R²/R_k: as far above the median as 19 of 20 lie below (hand calculation)', () => {
+    // t · s = 2.1318 · √(0.30² + 0.10²) = 0.6741; exp(0.6741) = 1.962
+    const { upper, median } = lengthWays(answerableJoint(), theInsert(), { length: 5.3, lengths: [5.3] });
+    expectPublished(upper.value / median.value, '1.962');
+  });
+});
