@@ -123,9 +123,13 @@ const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_g', 'D_f', 'D_min
 /** What is borne over what is asked is cut wherever it stands, so that no two places show two digits of one number. */
 const MARGINS: ReadonlySet<string> = new Set(['ψ', 'ψ_1']);
 
+/** Counts and the seed are whole: all of their digits are known. */
+const COUNTS: ReadonlySet<string> = new Set(['n_j', 'k_j', 's_j', 'i_q', 'k_q', 'h_q']);
+
 /** A number of a derivation as it is shown. */
 export function derivedText({ symbol, value, unit }: Pick<Derived, 'symbol' | 'value' | 'unit'>): string {
   if (MARGINS.has(symbol)) return factorText(value);
+  if (COUNTS.has(symbol)) return decimalText(value, 0);
   return BORES.has(symbol) ? `${diameterNumber(value)}${NO_BREAK_SPACE}mm` : amountText(value, unit);
 }
 

@@ -78,6 +78,10 @@ describe('amounts in text', () => {
     expect(plain(derivedText({ symbol: 'ψ', value: 1.0496, unit: '-' }))).toBe('1.04 ×');
     expect(plain(derivedText({ symbol: 'Φ', value: 1.0496, unit: '-' }))).toBe('1.05');
   });
+  test('a count keeps all of its digits in a derivation', () => {
+    expect(derivedText({ symbol: 'k_j', value: 123456, unit: '-' })).toBe('123,456');
+    expect(derivedText({ symbol: 'n', value: 123456, unit: '-' })).toBe('123,000');
+  });
   test('a ratio has no unit, an area has its own', () => {
     expect(amountText(0.8534, '-')).toBe('0.853');
     expect(plain(amountText(5.0306, 'mm²'))).toBe('5.03 mm²');

@@ -1,6 +1,6 @@
 import type { End } from '../host/little-known.ts';
 import type { Insert } from '../inserts/insert.ts';
-import { slipFriction } from '../joint/demand.ts';
+import { slipFriction as lowSlipFriction } from '../joint/demand.ts';
 import { jointAt } from '../joint/joint-at.ts';
 import { boreDeviationIn } from '../joint/joint-bore.ts';
 import { situationOf, surroundingsOf } from '../joint/situation-of.ts';
@@ -11,6 +11,7 @@ import type { FrictionRange } from '../screws/screw.ts';
 import { headTorquePerForce, threadTorquePerForce } from '../torque/tightening-torque.ts';
 import { torsionFactor } from '../torque/yield-preload.ts';
 import { type CreepScatter, creepScatter } from './creep-scatter.ts';
+import { type DrawnFrom, drawnFrom } from './drawn-from.ts';
 import { knurlFreedomOf, type SampledMode, sampledModes } from './sampled-modes.ts';
 import { frictionScatter, type Lognormal, toolScatter } from './scatter.ts';
 
@@ -44,6 +45,8 @@ export interface ChanceModel extends CreepScatter {
   /** Degrees of freedom of the knurl's scatter. */
   readonly knurlFreedom: number;
   readonly modes: readonly SampledMode[];
+  /** The ranges of all this, for whoever reads the result; no joint is drawn from it. */
+  readonly drawnFrom: DrawnFrom;
 }
 
 /**
@@ -73,19 +76,21 @@ export function chanceModel(joint: AnswerableJoint, insert: Insert, torque: numb
   const situation = situationAt('middle', joint, tightening);
   const { knurlDiameter } = situation.insert;
   const { thread } = joint.screw;
+  const slipFriction = slipFrictionRange(joint, situation);
+  const creep = creepScatter(joint, tightening);
   const torsionPart = (friction: number) => Math.sqrt(torsionFactor(thread, friction) ** 2 - 1);
   return {
     torque,
     toolDeviation: toolScatter(joint.tool.deviation),
     threadFriction: frictionScatter(conversion.threadFriction),
     headFriction: frictionScatter(conversion.headFriction),
-    slipFriction: frictionScatter(slipFrictionRange(joint, situation)),
+    slipFriction: frictionScatter(slipFriction),
     pitchTorque: threadTorquePerForce(thread, 0),
     threadTorque: threadTorquePerForce(thread, 1) - threadTorquePerForce(thread, 0),
     headTorque: headTorquePerForce(conversion.bearingDiameter, 1),
     pull: joint.loads.pull,
     shear: joint.loads.shear,
-    ...creepScatter(joint, tightening),
+    ...creep,
     ...boreScatter(joint, tightening),
     knurlDiameter: knurlDiameter.estimate.value,
     knurlDeviation: knurlDiameter.standardUncertainty.value,
@@ -94,6 +99,7 @@ export function chanceModel(joint: AnswerableJoint, insert: Insert, torque: numb
     torsionTaken: torsionFactor(thread, conversion.threadFriction.low),
     knurlFreedom: knurlFreedomOf(situation),
     modes: sampledModes(joint, { expected: situation, careful: situationAt('low', joint, tightening) }),
+    drawnFrom: drawnFrom({ joint, tightening, slipFriction, lost: creep.lost }),
   };
 }
 
@@ -111,8 +117,8 @@ function slipFrictionRange(joint: AnswerableJoint, situation: Situation): Fricti
     headOnPlastic: highOf(friction.headOnPlastic),
   };
   return {
-    low: slipFriction(joint, situation),
-    high: slipFriction({ ...joint, screw: { ...joint.screw, friction: sticky } }, situation),
+    low: lowSlipFriction(joint, situation),
+    high: lowSlipFriction({ ...joint, screw: { ...joint.screw, friction: sticky } }, situation),
   };
 }
 

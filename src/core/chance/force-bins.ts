@@ -53,21 +53,3 @@ export const histogramOf = ({ top, bins, below, above }: ForceBins): ForceHistog
     bins.subarray(bar * BINS_PER_BAR, (bar + 1) * BINS_PER_BAR).reduce((sum, count) => sum + count, 0),
   ),
 });
-
-/**
- * Force that a share of the counted ones stays below, by a straight line inside the bin.
- *
- * @param from - bins with at least one count
- * @param share - p [-], 0 < p < 1
- * @returns force [N], within top/3840 of the sampled quantile; 0 or the top where the quantile lies outside the bins
- */
-export function forceQuantile(from: ForceBins, share: number): number {
-  const counted = from.below + from.above + from.bins.reduce((sum, count) => sum + count, 0);
-  let left = share * counted - from.below;
-  if (left <= 0) return 0;
-  for (const [bin, count] of from.bins.entries()) {
-    if (count > 0 && left <= count) return ((bin + left / count) / BINS) * from.top;
-    left -= count;
-  }
-  return from.top;
-}

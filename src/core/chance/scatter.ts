@@ -16,10 +16,10 @@ export const BETWEEN = BETWEEN_SETUPS / PRIOR_DEVIATION;
 export const WITHIN = WITHIN_SETUP / PRIOR_DEVIATION;
 
 /** 95 % quantile of the normal distribution, [-]: a friction range holds 9 of 10, so 1 of 20 lies beyond each end. */
-const NORMAL_END = normalQuantile(0.95);
+export const RANGE_END = normalQuantile(0.95);
 
 /** Deviations that hold 95 of 100 tools between −δ and +δ, [-]. */
-const TOOL_END = normalQuantile(0.975);
+export const TOOL_END = normalQuantile(0.975);
 
 /** Whose scatter a mode follows. Modes of one kind rise and fall together; different kinds do not know each other. */
 export type ScatterKind = 'knurl' | 'host' | 'clamped-part' | 'metal';
@@ -73,7 +73,7 @@ export function capacityDeviation(capacity: Capacity, kind: ScatterKind, knurlFr
 }
 
 function endOf(kind: ScatterKind, knurlFreedom: number): number {
-  if (kind === 'metal') return NORMAL_END;
+  if (kind === 'metal') return RANGE_END;
   if (kind === 'knurl' && knurlFreedom !== SETUP_FREEDOM) return studentQuantile(0.95, knurlFreedom);
   return PRIOR_QUANTILE;
 }
@@ -98,13 +98,7 @@ export interface Lognormal {
  */
 export const frictionScatter = ({ low, high }: FrictionRange): Lognormal => ({
   centre: Math.log(low * high) / 2,
-  deviation: Math.log(high / low) / (2 * NORMAL_END),
-});
-
-/** The range of frictions that holds 9 of 10: the ends that frictionScatter went through, [-]. */
-export const rangeOf = ({ centre, deviation }: Lognormal): FrictionRange => ({
-  low: Math.exp(centre - NORMAL_END * deviation),
-  high: Math.exp(centre + NORMAL_END * deviation),
+  deviation: Math.log(high / low) / (2 * RANGE_END),
 });
 
 /** How much something has grown, or been lost, over what is left: its median and the deviation of its logarithm, [-]. */
@@ -127,7 +121,7 @@ export function growthBetween({ low, high }: { readonly low: number; readonly hi
   if (low === high) return { median: low, deviation: 0 };
   return {
     median: Math.sqrt(low * high),
-    deviation: low > 0 ? Math.log(high / low) / (2 * NORMAL_END) : 0,
+    deviation: low > 0 ? Math.log(high / low) / (2 * RANGE_END) : 0,
   };
 }
 

@@ -29,10 +29,7 @@ export const boreDeviation = (behaviour: HoleBehaviour, { drawn, pilotUncertaint
   symbol: 's',
   value: boreDeviationOf(behaviour, drawn, pilotUncertainty),
   unit: 'mm',
-  formula: withPilot(
-    'u_a² + 2 · ln(D_CAD/4 mm) · u_ab + (ln(D_CAD/4 mm) · u_b)² + s_r²',
-    pilotUncertainty,
-  ),
+  formula: withPilot('u_a² + 2 · ln(D_CAD/4 mm) · u_ab + (ln(D_CAD/4 mm) · u_b)² + s_r²', pilotUncertainty),
   entries: [
     entry('u_a', behaviour.offset.standardUncertainty, 'mm'),
     entry('u_b', behaviour.slope.standardUncertainty, 'mm'),

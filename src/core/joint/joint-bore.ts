@@ -53,11 +53,7 @@ export function expectedBore({ holes }: HoleHabits, { printed, drawn }: Bore): D
     value: expectedBoreOf({ holes }, drawn.value),
     unit: 'mm',
     formula: facets === undefined ? 'D_CAD + e' : 'D_CAD · cos(π/N) + e',
-    entries: [
-      entryFrom(drawn),
-      entryFrom(error),
-      ...(facets === undefined ? [] : [entry('N', facets, '-')]),
-    ],
+    entries: [entryFrom(drawn), entryFrom(error), ...(facets === undefined ? [] : [entry('N', facets, '-')])],
     source: error.source,
     standing: error.standing,
   };

@@ -2,15 +2,18 @@ import { useMemo, useState } from 'react';
 import type { Insert } from '../../../core/inserts/insert.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
-import { forceText, torqueText } from '../../../wording/amount.ts';
+import { torqueText } from '../../../wording/amount.ts';
 import { linesOfDrawnFrom, sentenceOfForces, sentenceOfSampling } from '../../../wording/chance.ts';
+import { figure, plainText, type Sentence } from '../../../wording/sentence.ts';
 import { STANDINGS } from '../../../wording/standing.ts';
 import { type ChanceClient, runChance, runChanceOverTorque } from '../../../workers/chance-client.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { QuestionSection } from '../question-section.tsx';
 import styles from './chance.module.css';
 import { ChanceTables } from './chance-tables.tsx';
 import { CurveChart } from './curve-chart.tsx';
-import { curveTorques, settingOf } from './curve-shapes.ts';
+import { curveTorques, derivedSettingOf, settingOf } from './curve-shapes.ts';
 import { ForceChart } from './force-chart.tsx';
 import { OutcomeTable } from './outcome-table.tsx';
 import { SamplingLine } from './sampling-line.tsx';
@@ -72,27 +75,45 @@ interface FindingsProps {
 
 function Findings({ found, isStale }: FindingsProps) {
   const { result, curve, question } = found;
+  const { window, seed } = question;
   const { sign, words } = STANDINGS.estimate;
+  const draw = { seed, torque: result.torque, from: result.drawnFrom };
+  const setting = figure(derivedSettingOf(window), torqueText(result.torque));
   return (
     <div className={isStale ? styles['stale'] : undefined} data-stale={isStale || undefined}>
       {isStale && <p className={styles['tag']}>Stale: sampled before the last change</p>}
-      <p className={styles['words']}>
-        {sentenceOfSampling(result.samples, torqueText(result.torque), question.window.kind === 'window')}{' '}
-        {sentenceOfForces(result.clampForceQuantiles, forceText)}{' '}
-        <span className="line">
-          {sign} {words}
-        </span>
-      </p>
-      <OutcomeTable result={result} />
+      <DerivationRow slot="chance">
+        <p className={styles['words']}>
+          <Told sentence={sentenceOfSampling(result.samples, setting, window.kind === 'window')} />{' '}
+          <Told sentence={sentenceOfForces(result.clampForceQuantiles)} />{' '}
+          <span className="line">
+            {sign} {words}
+          </span>
+        </p>
+        <DerivationSlot name="chance" />
+      </DerivationRow>
+      <OutcomeTable result={result} draw={draw} />
       <ForceChart result={result} />
-      <CurveChart curve={curve} torque={question.window} />
-      <ChanceTables result={result} curve={curve} />
+      <CurveChart curve={curve} torque={window} />
+      <ChanceTables result={result} curve={curve} draw={draw} />
       <h3 className={styles['heading']}>What each joint is drawn from</h3>
       <ul className={styles['ranges']}>
         {linesOfDrawnFrom(result.drawnFrom, question.joint.tool.deviation).map((line) => (
-          <li key={line}>{line}</li>
+          <Drawn key={plainText(line)} line={line} />
         ))}
       </ul>
     </div>
+  );
+}
+
+function Drawn({ line }: { readonly line: Sentence }) {
+  const slot = `chance ${plainText(line)}`;
+  return (
+    <DerivationRow slot={slot}>
+      <li>
+        <Told sentence={line} />
+        <DerivationSlot name={slot} />
+      </li>
+    </DerivationRow>
   );
 }

@@ -1,5 +1,6 @@
 import type { ChanceAtTorque } from '../../../core/chance/chance-over-torque.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
+import type { Derived } from '../../../core/sources/derived.ts';
 import { type Name, nameOver, type Scale, scaleTo } from './plot.ts';
 
 /** Settings that the curve is worked out at. */
@@ -16,8 +17,10 @@ const LEFT = 46;
 type Window = JointAssessment['torque'];
 
 /** The setting that the page answers for: the dial, or the most where there is none, N·mm. */
-export const settingOf = (torque: Window): number =>
-  torque.kind === 'window' ? torque.dial.value : torque.most.value;
+export const settingOf = (torque: Window): number => derivedSettingOf(torque).value;
+
+export const derivedSettingOf = (torque: Window): Derived =>
+  torque.kind === 'window' ? torque.dial : torque.most;
 
 /** Settings over which the curve runs, N·mm, ascending, all above 0. */
 export function curveTorques(torque: Window): readonly number[] {

@@ -1,4 +1,4 @@
-import type { ChanceResult } from '../../../core/chance/chance-result.ts';
+import { type Chance, type ChanceResult, chanceOf } from '../../../core/chance/chance-result.ts';
 import type { ForceHistogram } from '../../../core/chance/force-bins.ts';
 import { type Name, nameOver, type Scale, scaleTo } from './plot.ts';
 
@@ -59,13 +59,13 @@ export function forceShapes(
   };
 }
 
-/** One line of the table: forces from … to [N], and the shares of joints within. */
+/** One line of the table: forces from … to [N], and the joints within. */
 export interface ForceLine {
   readonly from: number;
   /** Absent: everything beyond. */
   readonly to?: number;
-  readonly clampForce: number;
-  readonly plastic: number;
+  readonly clampForce: Chance;
+  readonly plastic: Chance;
 }
 
 /** The same as a table: four bars a line, what lies below and beyond in lines of their own. */
@@ -76,7 +76,10 @@ export function forceLines({
 }: Pick<ChanceResult, 'clampForce' | 'weakestPlastic' | 'samples'>): readonly ForceLine[] {
   const width = widthOfBar(clampForce);
   const within = ({ bars }: ForceHistogram, first: number) =>
-    bars.slice(first, first + BARS_A_LINE).reduce((sum, count) => sum + count, 0) / samples;
+    chanceOf(
+      bars.slice(first, first + BARS_A_LINE).reduce((sum, count) => sum + count, 0),
+      samples,
+    );
   const lines = Array.from({ length: clampForce.bars.length / BARS_A_LINE }, (_, line) => ({
     from: line * BARS_A_LINE * width,
     to: (line + 1) * BARS_A_LINE * width,
@@ -87,8 +90,8 @@ export function forceLines({
     ...lines,
     {
       from: clampForce.top,
-      clampForce: clampForce.above / samples,
-      plastic: weakestPlastic.above / samples,
+      clampForce: chanceOf(clampForce.above, samples),
+      plastic: chanceOf(weakestPlastic.above, samples),
     },
   ];
 }

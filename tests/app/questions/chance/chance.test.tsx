@@ -2,6 +2,7 @@
 import { act, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { DerivationsProvider } from '../../../../src/app/derivation/derivations-provider.tsx';
 import ChanceQuestion from '../../../../src/app/questions/chance/chance.tsx';
 import { settingOf } from '../../../../src/app/questions/chance/curve-shapes.ts';
 import { chanceModel } from '../../../../src/core/chance/chance-model.ts';
@@ -25,12 +26,14 @@ const pass = (time: number) => act(() => vi.advanceTimersByTimeAsync(time));
 function show(changes: Changes = {}) {
   const client = fakeClient();
   const of = (given: Changes) => (
-    <ChanceQuestion
-      joint={answerableJoint(given)}
-      insert={theInsert()}
-      assessment={assessed(given)}
-      client={client}
-    />
+    <DerivationsProvider>
+      <ChanceQuestion
+        joint={answerableJoint(given)}
+        insert={theInsert()}
+        assessment={assessed(given)}
+        client={client}
+      />
+    </DerivationsProvider>
   );
   const { rerender } = render(of(changes));
   return { client, edit: (given: Changes) => rerender(of(given)) };
@@ -105,6 +108,41 @@ describe('How sure?', () => {
     expect(Math.abs(Number(count) - 1000 * probability)).toBeLessThanOrEqual(0.5);
     expect(spread).toMatch(/^[\d.]+ to [\d.]+$/);
     expect(words).toMatch(/^(about|all but) 1 in [\d,.]+$/);
+  });
+  test('opens each number as a calculation: counts, ends, words, forces, ranges', async () => {
+    const { client } = show(overGap);
+    await answerAll(client, overGap);
+    const press = async (name: RegExp) => {
+      const button = screen.getByRole('button', { name });
+      await userEvent.click(button);
+      const region = screen.getByRole('region', { name: /^Derivation: / });
+      const { textContent } = region;
+      await userEvent.keyboard('{Escape}');
+      expect(screen.queryByRole('region', { name: /^Derivation: / })).toBeNull();
+      return textContent;
+    };
+    const pulled = '^The insert is pulled out, or its wall splits, ';
+    expect(await press(new RegExp(`${pulled}.* of 1,000`))).toContain('joints drawn4,000');
+    expect(await press(new RegExp(`${pulled}Lower end of the count`))).toContain('lower end of the count');
+    expect(await press(new RegExp(`${pulled}Joints among which`))).toContain(
+      'joints among which there is one',
+    );
+    expect(await press(/^Clamp force that half stay below/)).toContain('joints below that step');
+    expect(await press(/^Upper end of the friction in the thread/)).toContain('0.24');
+    expect(await press(/^Standard deviation of the bore/)).toContain('scatter from hole to hole');
+    expect(await press(/^Most torque: nothing gives way/)).toContain('N·m');
+  });
+  test('shows both charts as tables once they are asked for, with numbers that open', async () => {
+    const { client } = show(overGap);
+    await answerAll(client, overGap);
+    expect(screen.queryByRole('table', { name: 'Joints in 1,000 by force' })).toBeNull();
+    await userEvent.click(screen.getByText('The charts as tables'));
+    const forces = screen.getByRole('table', { name: 'Joints in 1,000 by force' });
+    expect(within(forces).getAllByRole('button').length).toBe(2 * 16);
+    const loose = screen.getAllByRole('button', { name: /N·m, loose, [\d.,]+ of 1,000/ });
+    expect(loose.length).toBe(15);
+    await userEvent.click(loose[3] ?? document.body);
+    expect(screen.getByRole('region', { name: /N·m, loose/ }).textContent).toContain('joints drawn2,000');
   });
   test('says what tightening does not load', async () => {
     const { client } = show();

@@ -74,7 +74,7 @@ describe('forceLines', () => {
     const lines = forceLines(result);
     const below = result.clampForce.below / result.samples;
     expectRelative(
-      lines.reduce((sum, line) => sum + line.clampForce, below),
+      lines.reduce((sum, line) => sum + line.clampForce.probability, below),
       1,
     );
   });

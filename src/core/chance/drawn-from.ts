@@ -1,0 +1,111 @@
+import { boreScatter, expectedBore } from '../joint/joint-bore.ts';
+import type { AnswerableJoint } from '../joint/stop.ts';
+import type { Tightening } from '../joint/tightening.ts';
+import type { FrictionCondition, FrictionRange } from '../screws/screw.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import type { CreepScatter } from './creep-scatter.ts';
+import { type Growth, RANGE_END, TOOL_END, toolScatter } from './scatter.ts';
+
+/** Both ends of a range. */
+export interface DrawnRange {
+  readonly low: Derived;
+  readonly high: Derived;
+}
+
+/** The ranges that joints are drawn from, for whoever reads the result: 9 of 10 lie within. Lengths in mm. */
+export interface DrawnFrom {
+  readonly threadFriction: DrawnRange;
+  readonly headFriction: DrawnRange;
+  /** Absent without a load across the screw. */
+  readonly slipFriction?: DrawnRange;
+  /** Standard deviation of the tool, relative, [-]. */
+  readonly toolDeviation: Derived;
+  /** Share of the clamp force that is left; absent where creep is known well enough, or takes nothing. */
+  readonly preloadLeft?: DrawnRange;
+  readonly expectedBore: Derived;
+  readonly boreDeviation: Derived;
+  readonly knurlDiameter: Derived;
+  readonly knurlDeviation: Derived;
+}
+
+/** What a joint's ranges come from. */
+interface Ranges {
+  readonly joint: AnswerableJoint;
+  readonly tightening: Tightening;
+  readonly slipFriction: FrictionRange;
+  readonly lost: CreepScatter['lost'];
+}
+
+/**
+ * The ranges that the joints of a sampling are drawn from, each end with where it comes from.
+ *
+ * Friction: the ends of the condition of the screw. Bore and knurl: mean and standard deviation.
+ *
+ * @param ranges - joint, its tightening, friction between the faces, what of the clamp force is lost
+ * @returns ranges, means and deviations
+ * @source own-model what scatters and how
+ */
+export function drawnFrom({ joint, tightening, slipFriction, lost }: Ranges): DrawnFrom {
+  const { conversion, bore, found, left } = tightening;
+  const { friction } = joint.screw;
+  const { knurlDiameter } = found.insert;
+  return {
+    threadFriction: rangeOfCondition('μ_G', conversion.threadFriction, friction),
+    headFriction: rangeOfCondition('μ_K', conversion.headFriction, friction),
+    ...(joint.loads.shear > 0 ? { slipFriction: rangeOfCondition('μ_s', slipFriction, friction) } : {}),
+    toolDeviation: deviationOfTool(joint.tool.deviation),
+    ...(lost.deviation > 0 ? { preloadLeft: rangeLeft(lost, left) } : {}),
+    expectedBore: expectedBore(joint, bore),
+    boreDeviation: boreScatter(joint, bore.drawn.value, 0),
+    knurlDiameter: knurlDiameter.estimate,
+    knurlDeviation: knurlDiameter.standardUncertainty,
+  };
+}
+
+/** Ends of a range as the table of friction conditions has them. */
+function rangeOfCondition(
+  symbol: string,
+  { low, high }: FrictionRange,
+  { source, standing }: FrictionCondition,
+): DrawnRange {
+  const end = (name: string, value: number): Derived => ({
+    symbol: name,
+    value,
+    unit: '-',
+    formula: name,
+    entries: [],
+    source,
+    standing,
+  });
+  return { low: end(`${symbol}l`, low), high: end(`${symbol}h`, high) };
+}
+
+const deviationOfTool = (deviation: number): Derived => ({
+  symbol: 's_δ',
+  value: toolScatter(deviation),
+  unit: '-',
+  formula: 'δ/z_j',
+  entries: [entry('δ', deviation, '-'), entry('z_j', TOOL_END, '-')],
+  source: 'iso-6789',
+  standing: 'estimate',
+});
+
+/** Shares that are left after a loss: the ends that growthBetween went through. */
+function rangeLeft({ median, deviation }: Growth, left: Derived): DrawnRange {
+  const mean = Math.log(median);
+  const end = (symbol: string, sign: 1 | -1): Derived => ({
+    symbol,
+    value: 1 / (1 + Math.exp(mean + sign * RANGE_END * deviation)),
+    unit: '-',
+    formula: `1/(1 + exp(m_l ${sign === 1 ? '+' : '−'} z_r · s_l))`,
+    entries: [
+      entry('m_l', mean, '-'),
+      entry('s_l', deviation, '-'),
+      entry('z_r', RANGE_END, '-'),
+      entryFrom(left),
+    ],
+    source: 'own-model',
+    standing: 'estimate',
+  });
+  return { low: end('R_l', 1), high: end('R_u', -1) };
+}
