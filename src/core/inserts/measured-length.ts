@@ -48,13 +48,27 @@ export function measuredLength(symbol: string, readings: Readings): MeasuredLeng
 }
 
 /** Readings that a derivation lists; more are summed up in their number. */
-const LISTED_READINGS = 12;
+const LISTED_READINGS = [
+  'x_1',
+  'x_2',
+  'x_3',
+  'x_4',
+  'x_5',
+  'x_6',
+  'x_7',
+  'x_8',
+  'x_9',
+  'x_10',
+  'x_11',
+  'x_12',
+];
 
 function readingEntries(values: readonly number[]): Entry[] {
   const entries: Entry[] = [];
-  for (const value of values) {
-    if (entries.length === LISTED_READINGS) break;
-    entries.push(entry(`x_${entries.length + 1}`, value, 'mm'));
+  for (const symbol of LISTED_READINGS) {
+    const value = values[entries.length];
+    if (value === undefined) break;
+    entries.push(entry(symbol, value, 'mm'));
   }
   entries.push(entry('n', values.length, '-'));
   return entries;
@@ -70,12 +84,13 @@ function combinedUncertainty(
   const squares = values.reduce((sum, value) => sum + (value - estimate.value) ** 2, 0);
   const typeA = n >= 2 ? Math.sqrt(squares / (n - 1) / n) : 0;
   const typeB = permissibleError / Math.sqrt(3);
+  const [jaws, mean] = [entry('u_B', typeB, 'mm'), entryFrom(estimate)];
   return {
     symbol: `u(${symbol})`,
     value: Math.hypot(typeA, typeB),
     unit: 'mm',
     formula: n >= 2 ? '√(u_A² + u_B²)' : 'u_B',
-    entries: [...(n >= 2 ? [entry('u_A', typeA, 'mm')] : []), entry('u_B', typeB, 'mm'), entryFrom(estimate)],
+    entries: n >= 2 ? [entry('u_A', typeA, 'mm'), jaws, mean] : [jaws, mean],
     source: 'jcgm-100',
     standing: 'published',
   };

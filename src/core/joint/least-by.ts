@@ -9,15 +9,11 @@ export function leastBy<One>(
   ones: readonly One[],
   sizeOf: (one: One) => number,
 ): { readonly one: One; readonly size: number } {
-  const [first, ...others] = ones;
-  if (first === undefined) throw new Error('the least of nothing was asked');
-  let one: One = first;
-  let size = sizeOf(first);
-  for (const other of others) {
-    const found = sizeOf(other);
-    if (found >= size) continue;
-    one = other;
-    size = found;
+  let least: { readonly one: One; readonly size: number } | undefined;
+  for (const one of ones) {
+    const size = sizeOf(one);
+    if (least === undefined || size < least.size) least = { one, size };
   }
-  return { one, size };
+  if (least === undefined) throw new Error('the least of nothing was asked');
+  return least;
 }

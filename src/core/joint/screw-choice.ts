@@ -32,22 +32,22 @@ export const LEAST_FLOOR = 1;
  * @example lid 3 mm on a flush insert gives 3 mm
  */
 export function gripLength(joint: Joint, insert: InsertDimensions): Derived {
-  const washer = joint.screw.washer?.thickness ?? 0;
+  const thickness = joint.screw.washer?.thickness ?? 0;
   const length = insert.length.estimate;
   const farSide = joint.insertSide === 'far-side';
   const behind = farSide ? joint.host.thickness - length.value - joint.sunk : joint.sunk;
+  const washer = entry('washer', thickness, 'mm');
+  const lid = entry('lid', joint.clamped.thickness, 'mm');
+  const gap = entry('gap', joint.gap, 'mm');
+  const sunk = entry('sunk', joint.sunk, 'mm');
   return {
     symbol: 'g',
-    value: washer + joint.clamped.thickness + joint.gap + behind,
+    value: thickness + joint.clamped.thickness + joint.gap + behind,
     unit: 'mm',
     formula: farSide ? 'washer + lid + gap + part − L − sunk' : 'washer + lid + gap + sunk',
-    entries: [
-      entry('washer', washer, 'mm'),
-      entry('lid', joint.clamped.thickness, 'mm'),
-      entry('gap', joint.gap, 'mm'),
-      ...(farSide ? [entry('part', joint.host.thickness, 'mm'), entryFrom(length)] : []),
-      entry('sunk', joint.sunk, 'mm'),
-    ],
+    entries: farSide
+      ? [washer, lid, gap, entry('part', joint.host.thickness, 'mm'), entryFrom(length), sunk]
+      : [washer, lid, gap, sunk],
     source: 'your-measurement',
     standing: 'measured',
   };
@@ -76,30 +76,29 @@ export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: 
   const greatest = isOpenBehind(joint)
     ? grip.value + length.value + STAND_OUT_DIAMETERS * screw.thread.nominalDiameter
     : grip.value - joint.sunk + deepestHole(joint) - meltHeight - TIP_CLEARANCE;
+  const most = Math.max(greatest, grip.value + length.value);
   const available = screw.fixedLength === undefined ? screw.standardLengths : [screw.fixedLength];
-  const fitting = available.filter(
-    (one) => one >= least && one <= Math.max(greatest, grip.value + length.value),
-  );
   const carried = (one: number) => engagedLength(one, grip.value, length.value, screw.thread.pitch);
-  const [first, ...others] = fitting;
-  if (first === undefined) {
+  const enough = Math.min(
+    ENOUGH_ENGAGEMENT_DIAMETERS * screw.thread.nominalDiameter,
+    ENOUGH_INSERT_SHARE * length.value,
+  );
+  let best: number | undefined;
+  for (const one of available) {
+    if (one < least || one > most) continue;
+    if (best === undefined || (carried(best) < enough && carried(one) > carried(best))) best = one;
+  }
+  if (best === undefined) {
     const longest = Math.max(...available);
     return {
       kind: 'refused',
       code: longest < least ? 'too-short' : 'bottoms',
       grip,
       leastLength: least,
-      greatestLength: Math.max(greatest, grip.value + length.value),
+      greatestLength: most,
       available,
     };
   }
-  const enough = Math.min(
-    ENOUGH_ENGAGEMENT_DIAMETERS * screw.thread.nominalDiameter,
-    ENOUGH_INSERT_SHARE * length.value,
-  );
-  const best =
-    fitting.find((one) => carried(one) >= enough) ??
-    others.reduce((chosen, one) => (carried(one) > carried(chosen) ? one : chosen), first);
   return {
     kind: 'chosen',
     length: {

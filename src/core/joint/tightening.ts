@@ -13,7 +13,7 @@ import { type Bore, boreOf } from './joint-bore.ts';
 import { leastBy } from './least-by.ts';
 import { FAILURE_MODES } from './modes.ts';
 import { preloadLeft, preloadOnCreptHost } from './preload-left.ts';
-import { chooseScrew, engagement, gripLength } from './screw-choice.ts';
+import { chooseScrew, engagement } from './screw-choice.ts';
 import { findSeat } from './seat.ts';
 import { type Found, situationOf, surroundingsOf } from './situation-of.ts';
 import type { AnswerableJoint } from './stop.ts';
@@ -115,7 +115,7 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
     bond: bonds.bySize.get(insert.id) ?? bonds.ofOthers,
   };
   const situation = situationOf(surroundings, found);
-  const grip = gripLength(joint, dimensions).value;
+  const grip = screw.grip.value;
   const loop = creepingLoop(joint, situation, grip, creep);
   const wear = wearOf(joint, loop, frame);
   const actives: ActiveMode[] = [];

@@ -64,8 +64,8 @@ export const deviationOfRange = ({ low, high }: { readonly low: number; readonly
  * @example 30 … 45 MPa turns 0.316 into 0.340
  */
 export function lessCertain(scatter: LogScatter, ...strengths: readonly Derived[]): LogScatter {
-  const doubts = strengths.map(({ range }) => (range ? deviationOfRange(range) : 0));
-  const doubt = Math.max(0, ...doubts);
+  let doubt = 0;
+  for (const { range } of strengths) if (range) doubt = Math.max(doubt, deviationOfRange(range));
   return doubt === 0 ? scatter : { ...scatter, deviation: Math.hypot(scatter.deviation, doubt) };
 }
 

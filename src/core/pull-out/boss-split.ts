@@ -101,20 +101,30 @@ export function coldSettingHoopStress(situation: Situation): Derived {
  * @source own-model locked-in hoop stress
  */
 export function lockedInShare(situation: Situation): Derived {
+  if (situation.setting === 'heat-set') return NOTHING_LOCKED_IN;
   const relaxed = carefulEntry('r_1000', sharesOf(situation.material.creepRatio1000h, 'high'), '-');
-  const hot = situation.setting === 'heat-set';
   const stress = coldSettingHoopStress(situation);
   const { hoop } = situation.strengths;
   return {
     symbol: 'q',
-    value: hot ? 0 : Math.min(1, stress.value / hoop.value) * relaxed.value,
+    value: Math.min(1, stress.value / hoop.value) * relaxed.value,
     unit: '-',
-    formula: hot ? '0, melted in' : 'min(1, σ_set/σ_h) · r_1000',
-    entries: hot ? [] : [entryFrom(stress), entryFrom(hoop), relaxed],
+    formula: 'min(1, σ_set/σ_h) · r_1000',
+    entries: [entryFrom(stress), entryFrom(hoop), relaxed],
     source: 'own-model',
     standing: 'estimate',
   };
 }
+
+const NOTHING_LOCKED_IN: Derived = {
+  symbol: 'q',
+  value: 0,
+  unit: '-',
+  formula: '0, melted in',
+  entries: [],
+  source: 'own-model',
+  standing: 'estimate',
+};
 
 /**
  * Axial force at which the knurl's flanks split the boss.

@@ -55,15 +55,15 @@ export const screwThreadStrips: InsertRule = {
   capacity: ({ screw, engagement }) => {
     const area = screwStrippingArea(screw.thread, engagement.value);
     const strength = screw.propertyClass.tensileStrengthMin;
-    const force = (symbol: string): Derived => ({
-      symbol,
+    const median: Derived = {
+      symbol: 'F_st',
       value: SHEAR_PER_TENSION * strength * area.value,
       unit: 'N',
       formula: 'R_m/√3 · A_Ss',
       entries: [entry('R_m', strength, 'MPa'), entryFrom(area), entryFrom(engagement)],
       source: 'fed-std-h28-2',
       standing: 'published',
-    });
-    return guaranteed(force('F_st'), force('R_k'));
+    };
+    return guaranteed(median, { ...median, symbol: 'R_k' });
   },
 };

@@ -54,6 +54,13 @@ export function wallPlugForce(situation: Situation): Derived {
   const end = goesThrough
     ? 0
     : strengths.alongAxis.value * (Math.PI / 4) * (plug.value ** 2 - bore.value ** 2);
+  const ofSides = [
+    entryFrom(strengths.printedShear),
+    entryFrom(plug),
+    entryFrom(phi),
+    entryFrom(depth),
+    entry('t_s', skin, 'mm'),
+  ];
   return {
     symbol: 'F_wp',
     value: sides + end,
@@ -61,14 +68,7 @@ export function wallPlugForce(situation: Situation): Derived {
     formula: goesThrough
       ? 'τ_p · π · D_w · (φ · (T − t_s) + t_s)'
       : 'τ_p · π · D_w · (φ · (T − t_s) + t_s) + σ_a · π/4 · (D_w² − D_t²)',
-    entries: [
-      entryFrom(strengths.printedShear),
-      entryFrom(plug),
-      entryFrom(phi),
-      entryFrom(depth),
-      entry('t_s', skin, 'mm'),
-      ...(goesThrough ? [] : [entryFrom(strengths.alongAxis), entryFrom(bore)]),
-    ],
+    entries: goesThrough ? ofSides : ofSides.concat(entryFrom(strengths.alongAxis), entryFrom(bore)),
     source: 'own-model',
     standing: 'estimate',
   };

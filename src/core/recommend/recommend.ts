@@ -1,5 +1,4 @@
 import type { Insert } from '../inserts/insert.ts';
-import { assess } from '../joint/assess.ts';
 import { hopelessHole } from '../joint/existing-finding.ts';
 import type { Joint } from '../joint/joint.ts';
 import { limitingMode } from '../joint/load-reserve.ts';
@@ -7,7 +6,8 @@ import { noRoomAtAll, tooLittleRoom } from '../joint/room-for-insert.ts';
 import { type AnswerableJoint, admit } from '../joint/stop.ts';
 import { frameOf, type Tightening, tighten } from '../joint/tightening.ts';
 import { weakestHold } from '../joint/weakest-hold.ts';
-import type { Candidate, Recommendation, RejectedCandidate, Rejection } from './recommendation.ts';
+import { RankedInsert, RejectedInsert } from './assessed-late.ts';
+import type { Recommendation, RejectedCandidate, Rejection } from './recommendation.ts';
 
 /** Merits within this share of each other are equal: the metal limits of two inserts differ by rounding only. */
 const EQUAL_MERIT_STEP = 0.01;
@@ -53,43 +53,13 @@ export function recommend(given: Joint, drawer: readonly Insert[]): Recommendati
     const tightening = tighten(joint, insert, frame);
     const holds = weakestHold(tightening.actives).capacity.characteristic.value;
     const rejection = rejectionOf(joint, insert, tightening, holds);
-    if (rejection) rejected.push(rejectedCandidate(joint, insert, rejection));
+    if (rejection) rejected.push(new RejectedInsert(joint, insert, rejection));
     else fitting.push(fittingOf(joint, insert, tightening, holds));
   }
   return {
     kind: 'answered',
-    ranked: fitting.sort(better).map(({ insert }, index) => candidate(joint, insert, index + 1)),
+    ranked: fitting.sort(better).map(({ insert }, index) => new RankedInsert(joint, insert, index + 1)),
     rejected,
-  };
-}
-
-/** A value that is worked out when it is first asked for, and kept. */
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}
-
-function candidate(joint: AnswerableJoint, insert: Insert, rank: number): Candidate {
-  const assessment = once(() => assess(joint, insert));
-  return {
-    rank,
-    insertId: insert.id,
-    get assessment() {
-      return assessment();
-    },
-  };
-}
-
-function rejectedCandidate(joint: AnswerableJoint, insert: Insert, rejection: Rejection): RejectedCandidate {
-  const assessment = once(() => assess(joint, insert));
-  return {
-    rejection,
-    get assessment() {
-      return assessment();
-    },
   };
 }
 
