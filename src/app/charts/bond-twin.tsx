@@ -5,6 +5,7 @@ import { ComputedValue } from '../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../derivation/derivation-slot.tsx';
 import type { BondCurves } from './bond-curves.ts';
 import styles from './charts.module.css';
+import { Twin } from './twin.tsx';
 
 interface BondTwinProps {
   readonly curves: BondCurves;
@@ -14,8 +15,7 @@ interface BondTwinProps {
 
 /** The picture of the bond factor as a table, each number with its derivation. */
 export const BondTwin = ({ curves: { quantiles, marks }, name }: BondTwinProps) => (
-  <details className={styles['details']}>
-    <summary className="go">The picture as a table</summary>
+  <Twin summary="The picture as a table">
     <table className={styles['table']}>
       <caption>Bond factor that a share of the next joints stays below</caption>
       <thead>
@@ -65,7 +65,7 @@ export const BondTwin = ({ curves: { quantiles, marks }, name }: BondTwinProps) 
         ))}
       </tbody>
     </table>
-  </details>
+  </Twin>
 );
 
 const Bond = ({ of, what }: { readonly of: Derived; readonly what: string }) => (

@@ -75,7 +75,7 @@ const TestedDrawing = memo(function TestedDrawing({
             own: [],
             points: panel.points.map((point) => ({ length: point.length, ...bandOf(point) })),
           },
-          tested: coupons.filter((coupon) => isOfPanel(panel, coupon.knurlDiameter)),
+          tested: coupons.filter((coupon) => isOfPanel(panel, coupon.knurlDiameter.value)),
         }))
         .filter(({ tested }) => tested.length > 0),
     [joint, drawer, recommendation, chosenInsertId, coupons, bandOf],
@@ -108,7 +108,7 @@ const TestedDrawing = memo(function TestedDrawing({
               tested={tested.map(({ testId, says, length, value }) => ({
                 testId,
                 says,
-                length,
+                length: length.value,
                 load: value.value,
               }))}
             />

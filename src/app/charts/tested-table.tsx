@@ -1,8 +1,10 @@
-import { amountText, lengthNumber, lengthText } from '../../wording/amount.ts';
+import type { Derived } from '../../core/sources/derived.ts';
+import { amountText } from '../../wording/amount.ts';
 import { ComputedValue } from '../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../derivation/derivation-slot.tsx';
 import styles from './charts.module.css';
 import { TESTED_QUANTITIES, type TestedCoupon, type TestedQuantity } from './tested-quantities.ts';
+import { Twin } from './twin.tsx';
 
 const COLUMNS = 4;
 
@@ -15,8 +17,7 @@ interface TestedTableProps {
 export function TestedTable({ quantity, coupons }: TestedTableProps) {
   const { column, caption } = TESTED_QUANTITIES[quantity];
   return (
-    <details className={styles['details']}>
-      <summary className="go">The coupons as a table</summary>
+    <Twin summary="The coupons as a table">
       <table className={styles['table']}>
         <caption>{caption}</caption>
         <thead>
@@ -33,26 +34,34 @@ export function TestedTable({ quantity, coupons }: TestedTableProps) {
           ))}
         </tbody>
       </table>
-    </details>
+    </Twin>
   );
 }
 
 function CouponRow({ coupon, slot }: { readonly coupon: TestedCoupon; readonly slot: string }) {
   const { testId, knurlDiameter, length, says, value } = coupon;
   const name = testId.replace('-', ' ');
-  const text = amountText(value.value, value.unit);
   return (
     <DerivationRow slot={slot}>
       <tr>
         <th scope="row">{name}</th>
-        <td>{lengthText(knurlDiameter)}</td>
-        <td>{lengthNumber(length)} mm</td>
+        <td>
+          <Amount of={knurlDiameter} what={`${name}, knurl diameter`} />
+        </td>
+        <td>
+          <Amount of={length} what={`${name}, length`} />
+        </td>
         <td>
           {says === 'held' ? 'at least ' : ''}
-          <ComputedValue derived={value} text={text} label={`${name}, ${text}`} />
+          <Amount of={value} what={name} />
         </td>
       </tr>
       <DerivationSlot name={slot} columns={COLUMNS} />
     </DerivationRow>
   );
+}
+
+function Amount({ of, what }: { readonly of: Derived; readonly what: string }) {
+  const text = amountText(of.value, of.unit);
+  return <ComputedValue derived={of} text={text} label={`${what}, ${text}`} />;
 }

@@ -17,9 +17,9 @@ export interface CouponPoint {
   readonly insertId: string;
   readonly says: 'broke' | 'held';
   /** mm */
-  readonly knurlDiameter: number;
+  readonly knurlDiameter: Derived;
   /** Over all, mm. */
-  readonly length: number;
+  readonly length: Derived;
   /** N; for a coupon that held, at least this. */
   readonly force: Derived;
   /** N·mm; absent where the coupon was pulled. */
@@ -65,8 +65,8 @@ export function couponPoints(setup: SetupEvidence, joint: AnswerableJoint): read
         testId: test.id,
         insertId: test.insertId,
         says,
-        knurlDiameter: knurlDiameter.estimate.value,
-        length: length.estimate.value,
+        knurlDiameter: knurlDiameter.estimate,
+        length: length.estimate,
         force,
         ...(of === undefined
           ? {}

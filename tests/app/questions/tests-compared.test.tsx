@@ -207,6 +207,11 @@ describe('coupons over what is predicted', () => {
     expect(within(turned).getAllByRole('row')[1]).toHaveTextContent(/^test 2.*\d\.\d+\sN·m/);
     await user.click(within(turned).getByRole('button', { name: /^test 2, .*\sN·m, open derivation/ }));
     expect(screen.getByText(/torque that a coupon stands for in this joint/)).toBeVisible();
+    const knurl = within(turned).getByRole('button', {
+      name: /^test 2, knurl diameter, .*, open derivation/,
+    });
+    await user.click(knurl);
+    expect(screen.getByRole('region', { name: /^Derivation: test 2, knurl diameter/ })).toBeVisible();
     expect(table(/^What each jacked-out coupon/)).toBeVisible();
   });
 });
