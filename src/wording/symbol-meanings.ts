@@ -251,6 +251,9 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   μ_K: 'friction under the head',
   D_Km: 'diameter at which the head rubs',
   'T N·mm': 'torque to dial',
+  n_T: 'torque in the unit of the tool',
+  F_u: 'force in one such unit',
+  l_u: 'arm in one such unit',
 
   F_M: 'clamp force at yield',
   F_Mmax: 'largest clamp force',

@@ -187,6 +187,11 @@ export const SOURCES = {
     title: 'NIST/SEMATECH e-Handbook of Statistical Methods',
     howKnown: 'from-memory',
   },
+  'nist-sp-811': {
+    title: 'NIST SP 811, Guide for the Use of the International System of Units, appendix B',
+    howKnown: 'from-memory',
+    note: 'Inch, pound and standard gravity are exact by definition.',
+  },
   'welch-1947': { title: 'B. L. Welch, Biometrika 34 (1947) 28–35', howKnown: 'from-memory' },
   'fieller-1954': {
     title: 'E. C. Fieller, J. R. Statist. Soc. B 16 (1954) 175–185',

@@ -66,7 +66,7 @@ describe('WhatHole', () => {
 });
 
 describe('HowTight', () => {
-  test('gives dial, least and most in four units', () => {
+  test('gives dial, least and most in four units, each with its derivation', async () => {
     const { joint, assessment } = given();
     if (assessment.torque.kind !== 'window') throw new Error('the usual joint has a window');
     show(<HowTight joint={joint} assessment={assessment} />);
@@ -79,7 +79,14 @@ describe('HowTight', () => {
     expectPublished(dial / 10, cells[1] ?? '');
     expectPublished(dial / 112.98482902761667, cells[2] ?? '');
     expectPublished(dial / 98.0665, cells[3] ?? '');
-    expect(within(row).getByRole('button', { name: /open derivation/ })).toBeInTheDocument();
+    for (const [index, unit] of ['N·m', 'cN·m', 'lbf·in', 'kgf·cm'].entries()) {
+      const button = within(row).getByRole('button', {
+        name: `Dial, ${cells[index]} ${unit}, open derivation`,
+      });
+      await userEvent.click(button);
+      expect(screen.getByRole('region', { name: `Derivation: Dial, ${cells[index]} ${unit}` })).toBeVisible();
+    }
+    expect(screen.getByText(/^torque in the unit of the tool/)).toBeVisible();
   });
   test('says where no torque fits, the two ends and what opens a window', () => {
     const { joint, assessment } = given({ gap_mm: 1.4, loads: { pull_N: 210 } });

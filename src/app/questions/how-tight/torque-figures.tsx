@@ -1,16 +1,19 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Derived, Range } from '../../../core/sources/derived.ts';
-import type { UnitSymbol } from '../../../core/units/units.ts';
-import { forceNumber, forceText, percentText, torqueNumber } from '../../../wording/amount.ts';
+import { SCALE_UNITS, torqueOnScale } from '../../../core/torque/tool-scale.ts';
+import {
+  forceNumber,
+  forceText,
+  percentText,
+  significantText,
+  torqueNumber,
+} from '../../../wording/amount.ts';
 import { MODE_EVENTS } from '../../../wording/names.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
-import { valueText } from '../../quantity/format.ts';
 import styles from './how-tight.module.css';
 
-/** Units that torque tools are marked in. */
-const UNITS: readonly UnitSymbol[] = ['N·m', 'cN·m', 'lbf·in', 'kgf·cm'];
-const DIGITS = { significant: 3 } as const;
+const COLUMNS = 2 + SCALE_UNITS.length;
 
 /** The ends and the dial in the units of torque tools, and the clamp force that the dial gives. */
 export function TorqueFigures({ assessment }: { readonly assessment: JointAssessment }) {
@@ -23,7 +26,7 @@ export function TorqueFigures({ assessment }: { readonly assessment: JointAssess
           <thead>
             <tr>
               <th scope="col">Torque</th>
-              {UNITS.map((unit) => (
+              {['N·m', ...SCALE_UNITS].map((unit) => (
                 <th key={unit} scope="col">
                   {unit}
                 </th>
@@ -35,7 +38,7 @@ export function TorqueFigures({ assessment }: { readonly assessment: JointAssess
               {torque.kind === 'window' && <TorqueRow name="Dial" derived={torque.dial} isDial />}
               <TorqueRow name="Least: the joint stays closed" derived={torque.least} />
               <TorqueRow name={`Most: ${MODE_EVENTS[torque.limitedBy]} beyond`} derived={torque.most} />
-              <DerivationSlot name="torque" columns={UNITS.length + 1} />
+              <DerivationSlot name="torque" columns={COLUMNS} />
             </DerivationRow>
           </tbody>
         </table>
@@ -84,18 +87,19 @@ interface TorqueRowProps {
 }
 
 function TorqueRow({ name, derived, isDial }: TorqueRowProps) {
+  const text = torqueNumber(derived.value);
   return (
     <tr className={isDial ? styles['dialRow'] : undefined}>
       <th scope="row">{name}</th>
-      {UNITS.map((unit, index) => {
-        const text = index === 0 ? torqueNumber(derived.value) : valueText(derived.value, unit, DIGITS);
+      <td data-unit="N·m">
+        <ComputedValue derived={derived} text={text} label={`${name}, ${text} N·m`} />
+      </td>
+      {SCALE_UNITS.map((unit) => {
+        const onScale = torqueOnScale(derived, unit);
+        const number = significantText(onScale.value);
         return (
           <td key={unit} data-unit={unit}>
-            {index === 0 ? (
-              <ComputedValue derived={derived} text={text} label={`${name}, ${text} ${unit}`} />
-            ) : (
-              text
-            )}
+            <ComputedValue derived={onScale} text={number} label={`${name}, ${number} ${unit}`} />
           </td>
         );
       })}
