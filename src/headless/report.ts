@@ -9,6 +9,7 @@ import { sentenceOfNotice } from '../wording/notices.ts';
 import { sentenceOfNoTorque } from '../wording/reasons.ts';
 import { sentenceOfRejection } from '../wording/rejections.ts';
 import { seatSentence } from '../wording/seat.ts';
+import { plainText } from '../wording/sentence.ts';
 import { sentencesOfStop } from '../wording/stops.ts';
 import { evidenceReport } from './evidence-report.ts';
 import { existingHoleReportOf } from './existing-hole-report.ts';
@@ -127,7 +128,10 @@ function answerOf(assessment: JointAssessment) {
     preloadLeft: rounded(assessment.preloadLeft.value),
     preloadLeftRange: rangeOf(assessment.preloadLeft),
     torque: torqueOf(assessment.torque),
-    notices: assessment.notices.map((notice) => ({ code: notice.code, sentence: sentenceOfNotice(notice) })),
+    notices: assessment.notices.map((notice) => ({
+      code: notice.code,
+      sentence: plainText(sentenceOfNotice(notice)),
+    })),
   };
 }
 

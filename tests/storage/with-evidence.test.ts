@@ -75,6 +75,12 @@ describe('withEvidence', () => {
     expect(codes(weak.assessment)).not.toContain('bond-untested');
     expect(codes(without.assessment)).toContain('bond-untested');
   });
+  test('says from what to what knurl shear moved, with the way to both', () => {
+    const told = weak.assessment.notices.find(({ code }) => code === 'bond-tested');
+    expect(told?.facts['before']).toEqual(knurlOf(without.assessment).median);
+    expect(told?.facts['after']).toEqual(knurlOf(weak.assessment).median);
+    expect(told?.facts['characteristic']).toEqual(knurlOf(weak.assessment).characteristic);
+  });
   test('left out, gives the answer without tests to the last digit', () => {
     const off = answered(documentWithTests(WEAK, { ...OVER_GAP, drawer: DRAWER }, 'left-out'));
     expect(off.assessment).toEqual(without.assessment);

@@ -17,6 +17,7 @@ import {
 } from '../../src/wording/reasons.ts';
 import { sentenceOfRejection } from '../../src/wording/rejections.ts';
 import { seatSentence } from '../../src/wording/seat.ts';
+import { plainText } from '../../src/wording/sentence.ts';
 import { meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { assessments, demoJoints, derivedIn, holds } from './assessed.ts';
 import { expectSentence } from './expect-sentence.ts';
@@ -67,7 +68,7 @@ describe('sentences of all assessments', () => {
       expectSentence(reasonForInsert(assessment, { rank: 1, rankedCount: 3, drawerCount: 7 }));
       expectSentence(reasonForInsert(assessment, { rank: 2, rankedCount: 3, drawerCount: 7 }));
       expectSentence(reasonForInsert(assessment, { rankedCount: 0, drawerCount: 1 }));
-      for (const notice of assessment.notices) expectSentence(sentenceOfNotice(notice));
+      for (const notice of assessment.notices) expectSentence(plainText(sentenceOfNotice(notice)));
     }
   });
   test('of their lives too, with and without a setting', () => {

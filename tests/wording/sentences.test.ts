@@ -10,7 +10,7 @@ import type {
 import type { Use } from '../../src/core/joint/joint.ts';
 import type { FailureMode, SeatKind } from '../../src/core/pull-out/limit.ts';
 import type { Rejection } from '../../src/core/recommend/recommendation.ts';
-import type { Standing } from '../../src/core/sources/derived.ts';
+import type { CoreUnit, Derived, Standing } from '../../src/core/sources/derived.ts';
 import { SOURCES, type SourceId } from '../../src/core/sources/sources.ts';
 import {
   MODE_AGENTS,
@@ -22,23 +22,41 @@ import {
 import { sentenceOfNotice } from '../../src/wording/notices.ts';
 import { sentenceOfRejection } from '../../src/wording/rejections.ts';
 import { seatSentence } from '../../src/wording/seat.ts';
+import { plainText } from '../../src/wording/sentence.ts';
 import { STANDINGS, sourceWords } from '../../src/wording/standing.ts';
 import { sentencesOfStop } from '../../src/wording/stops.ts';
 import { expectSentence } from './expect-sentence.ts';
+import { openedBy } from './opened-by.ts';
+
+const computed = (symbol: string, value: number, unit: CoreUnit): Derived => ({
+  symbol,
+  value,
+  unit,
+  formula: symbol,
+  entries: [],
+  source: 'own-model',
+  standing: 'estimate',
+});
 
 const NOTICES = {
-  'hole-outside-fit-range': [{ drawn: 2.6, least: 3, greatest: 10 }, ['2.6', '3.0', '10.0']],
-  'hole-rarely-fits': [{ percent: 62.4 }, ['62 in 100']],
+  'hole-outside-fit-range': [
+    { drawn: computed('D_CAD', 2.6, 'mm'), least: 3, greatest: 10 },
+    ['2.6', '3.0', '10.0'],
+  ],
+  'hole-rarely-fits': [{ chance: computed('p', 0.624, '-') }, ['62 in 100']],
   'above-service-temperature': [{ temperature: 58, greatest: 50, material: 'PLA' }, ['58', 'PLA', '50']],
   'countersunk-wedges-printed-part': [{ material: 'PETG' }, ['PETG']],
   'printed-part-on-insert-ring': [{ material: 'PETG' }, ['PETG', 'ring']],
   'seat-overruled': [{ chosen: 'over-gap', geometry: 'on-insert' }, ['over a gap', 'on the insert']],
   'infill-below-practice': [{ percent: 20, practice: 70 }, ['20', '70']],
-  'wall-below-practice': [{ wall: 2.08, practice: 2.4 }, ['2.08', '2.4']],
-  'boss-below-practice': [{ given: 7.5, least: 8.1 }, ['7.5', '8.1']],
-  'floor-below-practice': [{ floor: 1.2, practice: 2 }, ['1.2', '2.0']],
+  'wall-below-practice': [{ wall: computed('t', 2.08, 'mm'), practice: 2.4 }, ['2.08', '2.4']],
+  'boss-below-practice': [{ given: 7.5, least: computed('D_b', 8.1, 'mm') }, ['7.5', '8.1']],
+  'floor-below-practice': [{ floor: computed('f', 1.2, 'mm'), practice: 2 }, ['1.2', '2.0']],
   'cold-setting-may-split': [{ setting: 'hammered' }, ['hammered in']],
-  'short-insert': [{ length: 3, least: 3.3, thread: 'M3' }, ['3.0', 'M3', '3.3']],
+  'short-insert': [
+    { length: computed('L', 3, 'mm'), least: computed('L_min', 3.3, 'mm'), thread: 'M3' },
+    ['3.0', 'M3', '3.3'],
+  ],
   'elastomer-host': [{ material: 'TPU' }, ['TPU']],
   'tightened-by-hand': [{ percent: 35 }, ['35']],
   'gauge-was-compensated': [{ printer: 'Attic' }, ['Attic']],
@@ -50,24 +68,44 @@ const NOTICES = {
   'few-holes-read': [{ count: 2, enough: 3 }, ['Two holes', 'three']],
   'bond-untested': [{ setting: 'heat-set' }, ['set with a hot iron']],
   'bond-tested': [
-    { coupons: 3, broke: 3, own: 'pulled', before: 1302, after: 1184, characteristic: 958 },
+    {
+      coupons: 3,
+      broke: 3,
+      own: 'pulled',
+      before: computed('F_ks', 1302, 'N'),
+      after: computed('F_ks', 1184, 'N'),
+      characteristic: computed('R_k', 958, 'N'),
+    },
     ['Three tests moved', '1,300', '1,180', '958'],
   ],
-  'readings-scatter': [{ spread: 0.14, permissibleError: 0.03 }, ['0.14', '0.03']],
-  'knurled-length-estimated': [{ knurledLength: 4.41 }, ['4.41']],
+  'readings-scatter': [{ spread: computed('Δ_x', 0.14, 'mm'), permissibleError: 0.03 }, ['0.14', '0.03']],
+  'knurled-length-estimated': [{ knurledLength: computed('L_k', 4.41, 'mm') }, ['4.41']],
   'threadlocker-cracks-host': [{ material: 'ABS' }, ['ABS']],
-  'dial-above-breaking-torque': [{ dial: 1600, breaking: 1500 }, ['1.60', '1.50']],
+  'dial-above-breaking-torque': [{ dial: computed('T', 1600, 'N·mm'), breaking: 1500 }, ['1.60', '1.50']],
   'strengths-low-confidence': [{ material: 'PA-CF' }, ['PA-CF']],
   'no-load-given': [{ pull: 0 }, ['No load']],
   'insert-across-layers': [{ material: 'PETG' }, ['across the build']],
   'window-hangs-on-little-known': [{ material: 'PETG' }, ['PETG', 'careful end', 'one would']],
-  'most-torque-by-time': [{ atOnce: 320, most: 210, hours: 8760 }, ['0.32', '0.21', '1\u00a0year']],
+  'most-torque-by-time': [
+    { atOnce: computed('T_most', 320, 'N·mm'), most: computed('T_most', 210, 'N·mm'), hours: 8760 },
+    ['0.32', '0.21', '1\u00a0year'],
+  ],
   'creep-little-known': [
-    { material: 'PETG', least: 41.2, most: 62.7, hours: 8760 },
+    {
+      material: 'PETG',
+      least: computed('R_F', 0.412, '-'),
+      most: computed('R_F', 0.627, '-'),
+      hours: 8760,
+    },
     ['PETG', '41 to 63\u00a0%', '1\u00a0year', 'careful end'],
   ],
   'warmth-little-known': [
-    { material: 'PA12', temperature: 60, least: 48.1, most: 61.9 },
+    {
+      material: 'PA12',
+      temperature: 60,
+      least: computed('θ', 0.481, '-'),
+      most: computed('θ', 0.619, '-'),
+    },
     ['PA12', '60\u00a0°C', '48 to 62\u00a0%', 'careful end'],
   ],
   'creep-extrapolated': [{ hours: 8760, known: 1000 }, ['1,000', 'year']],
@@ -78,13 +116,30 @@ const NOTICES = {
 
 describe('sentenceOfNotice', () => {
   test.each(Object.entries(NOTICES))('says %s with its numbers', (code, [facts, parts]) => {
-    const sentence = sentenceOfNotice({ code: code as NoticeCode, facts });
+    const sentence = plainText(sentenceOfNotice({ code: code as NoticeCode, facts }));
     expectSentence(sentence);
     for (const part of parts) expect(sentence).toContain(part);
   });
+  test.each(Object.entries(NOTICES))('lets every computed number of %s open', (code, [facts]) => {
+    const opened = openedBy(sentenceOfNotice({ code: code as NoticeCode, facts }));
+    const computedFacts = Object.values<Notice['facts'][string]>(facts).filter(
+      (fact) => typeof fact === 'object',
+    );
+    expect(opened).toEqual(expect.arrayContaining(computedFacts));
+    expect(opened).toHaveLength(computedFacts.length);
+  });
   test('says of tests in which no bond gave way what they show, and that there may be more', () => {
-    const held = { coupons: 1, broke: 0, own: 'other-sizes', before: 1302, characteristic: 958 };
-    const of = (after: number) => sentenceOfNotice({ code: 'bond-tested', facts: { ...held, after } });
+    const held = {
+      coupons: 1,
+      broke: 0,
+      own: 'other-sizes',
+      before: computed('F_ks', 1302, 'N'),
+      characteristic: computed('R_k', 958, 'N'),
+    };
+    const of = (after: number) =>
+      plainText(
+        sentenceOfNotice({ code: 'bond-tested', facts: { ...held, after: computed('F_ks', after, 'N') } }),
+      );
     expectSentence(of(1490));
     expect(of(1490)).toContain('One test of another size moved');
     expect(of(1490)).toContain('shown at least');

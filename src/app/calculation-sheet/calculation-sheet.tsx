@@ -8,6 +8,7 @@ import { type Hold, holdOf } from '../../core/service/hold.ts';
 import { CAUTIONS } from '../../wording/cautions.ts';
 import { sentenceOfNotice } from '../../wording/notices.ts';
 import { seatSentence } from '../../wording/seat.ts';
+import { plainText } from '../../wording/sentence.ts';
 import styles from './calculation-sheet.module.css';
 import { calculationSteps } from './calculation-steps.ts';
 import { GivenList } from './given-list.tsx';
@@ -73,7 +74,7 @@ export function CalculationSheet(props: CalculationSheetProps) {
         <h3>To know about this joint</h3>
         <ul>
           {assessment.notices.map((notice) => (
-            <li key={notice.code}>{sentenceOfNotice(notice)}</li>
+            <li key={notice.code}>{plainText(sentenceOfNotice(notice))}</li>
           ))}
         </ul>
         <h3>At the bench</h3>

@@ -1,13 +1,15 @@
 import type { Insert } from '../inserts/insert.ts';
 import type { JointAssessment, TorqueWindow } from './assessment.ts';
 import { designHole } from './hole-design.ts';
+import { leastBy } from './least-by.ts';
 import { demandOn, greatestClampForce, leastClampForce, limitsOf } from './limits.ts';
 import { loadReserve } from './load-reserve.ts';
 import { noticesOf } from './notices.ts';
 import { openingsFor } from './openings.ts';
+import { bestPreloadLeft } from './preload-left.ts';
 import type { AnswerableJoint } from './stop.ts';
 import { type Tightening, tighten } from './tightening.ts';
-import { settingInside, torqueAllowedBy, torqueAllowedByOf } from './torque-window.ts';
+import { type ActiveMode, settingInside, torqueAllowedBy, torqueAllowedByOf } from './torque-window.ts';
 import { weakestHold } from './weakest-hold.ts';
 
 /**
@@ -44,6 +46,9 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
     governing: limits.find((limit) => limit.governs)?.mode ?? held.mode,
     torque,
     preloadLeft: tightening.left,
+    ...(tightening.left.range === undefined
+      ? {}
+      : { preloadLeftAtBest: bestPreloadLeft(tightening.loop, joint.loads) }),
     ...(reserve === undefined ? {} : { loadReserve: reserve }),
     holds: held.capacity,
     holdsMode: held.mode,
@@ -53,11 +58,10 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
 
 function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tightening): TorqueWindow {
   const { actives, conversion, left, least, most, dial } = tightening;
-  const mostAtOnce = Math.min(
-    ...actives
-      .filter(({ path }) => path !== 'pull')
-      .map(({ mode, path, capacity }) => torqueAllowedByOf({ mode, path, capacity }, joint, conversion)),
-  );
+  const tightened = actives.filter(({ path }) => path !== 'pull');
+  const unworn = tightened.map(({ mode, path, capacity }): ActiveMode => ({ mode, path, capacity }));
+  const strictest = leastBy(unworn, (active) => torqueAllowedByOf(active, joint, conversion)).one;
+  const mostAtOnce = torqueAllowedBy(strictest, joint, conversion).torque;
   if (dial === undefined) {
     return {
       kind: 'refused',

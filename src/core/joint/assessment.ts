@@ -109,7 +109,7 @@ export type TorqueWindow =
       readonly least: Derived;
       readonly most: Derived;
       /** Most torque that a short load would leave, N·mm: the time under load takes nothing off it. */
-      readonly mostAtOnce: number;
+      readonly mostAtOnce: Derived;
       readonly dial: Derived;
       readonly limitedBy: FailureMode;
       readonly clampForceLow: Derived;
@@ -121,7 +121,7 @@ export type TorqueWindow =
       readonly code: 'no-window' | 'no-setting';
       readonly least: Derived;
       readonly most: Derived;
-      readonly mostAtOnce: number;
+      readonly mostAtOnce: Derived;
       readonly limitedBy: FailureMode;
       readonly openedBy: readonly Opening[];
     };
@@ -166,7 +166,8 @@ export type NoticeCode =
 /** Something to know that does not refuse the answer; the app words it. */
 export interface Notice {
   readonly code: NoticeCode;
-  readonly facts: Readonly<Record<string, number | string>>;
+  /** What it says: a number that was computed with the way to it. */
+  readonly facts: Readonly<Record<string, number | string | Derived>>;
 }
 
 export type Stop =
@@ -195,6 +196,8 @@ export interface JointAssessment {
   readonly torque: TorqueWindow;
   /** Share of the preload that is left after the time under load. */
   readonly preloadLeft: Derived;
+  /** The same at the best end of what is known; absent where nothing about it is in doubt. */
+  readonly preloadLeftAtBest?: Derived;
   /**
    * Largest multiple of the given pull and shear at which every answer still holds; absent when no load is given.
    */

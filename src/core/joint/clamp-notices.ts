@@ -21,12 +21,12 @@ export const CLAMP_NOTICES = {
   'dial-above-breaking-torque': ({ joint, found }) => {
     const { breakingTorque } = joint.screw;
     return found.torque.kind === 'window' && breakingTorque && found.torque.dial.value > breakingTorque.torque
-      ? { dial: found.torque.dial.value, breaking: breakingTorque.torque }
+      ? { dial: found.torque.dial, breaking: breakingTorque.torque }
       : undefined;
   },
   'most-torque-by-time': ({ joint, found: { torque } }) =>
-    torque.mostAtOnce > torque.most.value * (1 + TIME_TAKES)
-      ? { atOnce: torque.mostAtOnce, most: torque.most.value, hours: joint.loads.duration }
+    torque.mostAtOnce.value > torque.most.value * (1 + TIME_TAKES)
+      ? { atOnce: torque.mostAtOnce, most: torque.most, hours: joint.loads.duration }
       : undefined,
   'tightened-by-hand': ({ joint }) =>
     joint.tool.kind === 'hand' ? { percent: 100 * joint.tool.deviation } : undefined,

@@ -18,33 +18,33 @@ const PRACTICE_FLOOR = 2;
 export const HOLE_NOTICES = {
   'boss-below-practice': ({ joint, found }) => {
     const given = joint.host.bossDiameter;
-    const least = found.hole.bossDiameter.value;
-    return given !== undefined && given < least ? { given, least } : undefined;
+    const least = found.hole.bossDiameter;
+    return given !== undefined && given < least.value ? { given, least } : undefined;
   },
   'wall-below-practice': ({ found }) => {
-    const wall = found.hole.wall.value;
-    return wall < PRACTICE_WALL ? { wall, practice: PRACTICE_WALL } : undefined;
+    const { wall } = found.hole;
+    return wall.value < PRACTICE_WALL ? { wall, practice: PRACTICE_WALL } : undefined;
   },
   'infill-below-practice': ({ joint }) =>
     joint.host.infill.density < PRACTICE_INFILL
       ? { percent: 100 * joint.host.infill.density, practice: 100 * PRACTICE_INFILL }
       : undefined,
   'floor-below-practice': ({ joint, found }) => {
-    const floor = found.hole.floor.value;
-    return joint.insertSide === 'near-side' && floor < PRACTICE_FLOOR
+    const { floor } = found.hole;
+    return joint.insertSide === 'near-side' && floor.value < PRACTICE_FLOOR
       ? { floor, practice: PRACTICE_FLOOR }
       : undefined;
   },
   'hole-outside-fit-range': ({ joint, found }) => {
     // A measured bore asks nothing of the printer.
     if (joint.holes.existing?.known === 'as-measured') return undefined;
-    const drawn = found.hole.drawn.value;
+    const { drawn } = found.hole;
     const { printer, behaviour } = joint.holes;
     // A printer that was read is known between the diameters read on it.
     const read = behaviour.standing === 'measured' ? printer?.calibration.range : undefined;
     const { least, greatest } = read ?? FITTED_DIAMETERS;
     const beyond = read ? READ_BEYOND : 0;
-    if (drawn >= least - beyond && drawn <= greatest + beyond) return undefined;
+    if (drawn.value >= least - beyond && drawn.value <= greatest + beyond) return undefined;
     return { drawn, least, greatest, of: read ? 'readings' : 'published-fit' };
   },
   'gauge-was-compensated': ({ joint }) =>
@@ -70,8 +70,8 @@ export const HOLE_NOTICES = {
   'hole-rarely-fits': ({ joint, found }) => {
     // Of a hole that is there its own section tells, with what to do.
     if (joint.holes.existing) return undefined;
-    const chance = found.hole.window.chance.value;
-    return chance < RARELY_FITS ? { percent: 100 * chance } : undefined;
+    const { chance } = found.hole.window;
+    return chance.value < RARELY_FITS ? { chance } : undefined;
   },
   'insert-across-layers': ({ joint }) =>
     joint.host.axis === 'across-build' ? { material: joint.host.material.name } : undefined,

@@ -1,3 +1,4 @@
+import { polymerAt } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { strengthLeft } from '../host/temperature.ts';
 import { isCreepInDoubt, polymerCreep } from '../relaxation/polymer-creep.ts';
@@ -22,25 +23,24 @@ const inDoubt = (joint: AnswerableJoint, polymers = polymersOf(joint)): readonly
 
 /** What to know where creep and warmth of the plastic are little known: the careful end has decided. */
 export const LITTLE_KNOWN_NOTICES = {
-  'creep-little-known': ({ joint, found: { preloadLeft, seat } }) => {
-    const { range } = preloadLeft;
-    if (range === undefined) return undefined;
+  'creep-little-known': ({ joint, found: { preloadLeft, preloadLeftAtBest, seat } }) => {
+    if (preloadLeftAtBest === undefined) return undefined;
     const [, ...clamped] = polymersOf(joint);
     const polymers = inDoubt(joint, seat.kind === 'on-insert' ? clamped : polymersOf(joint));
     return {
       material: namesOf(polymers),
-      least: 100 * range.low,
-      most: 100 * range.high,
+      least: preloadLeft,
+      most: preloadLeftAtBest,
       hours: joint.loads.duration,
     };
   },
   'warmth-little-known': ({ joint }) => {
     const { serviceTemperature } = joint.loads;
     for (const polymer of polymersOf(joint)) {
-      const { range } = strengthLeft(polymer, serviceTemperature);
-      if (range === undefined) continue;
-      const { low, high } = range;
-      return { material: polymer.name, temperature: serviceTemperature, least: 100 * low, most: 100 * high };
+      const least = strengthLeft(polymer, serviceTemperature);
+      if (least.range === undefined) continue;
+      const most = strengthLeft(polymerAt(polymer, 'high'), serviceTemperature);
+      return { material: polymer.name, temperature: serviceTemperature, least, most };
     }
     return undefined;
   },

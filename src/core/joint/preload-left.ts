@@ -63,10 +63,29 @@ export function bestPreloadLeftAt(loop: CreepingLoop, { retightenings }: Loads, 
  * @returns the smallest F(t)/F0 [-], above 0, at most 1; see preloadLeftAt
  * @source own-model the joint must stay closed between re-tightenings too
  */
-export function preloadLeft(loop: CreepingLoop, { duration, retightenings }: Loads): Derived {
+export const preloadLeft = (loop: CreepingLoop, loads: Loads): Derived => leastLeft(loop, spansOf(loads));
+
+/**
+ * Smallest share of the preload that is left at any time under load, at the best of all ends of what is known.
+ *
+ * @param loop - screw and plastics
+ * @param loads - time under load t [h], re-tightenings
+ * @returns the most that preloadLeft may be [-]: the high end of its range; the same where nothing is in doubt
+ * @source own-model the ends of a little known creep and modulus
+ */
+export function bestPreloadLeft(loop: CreepingLoop, loads: Loads): Derived {
+  const ends = knowledgesOf(loop).map((known) => ({
+    known,
+    ...leastBy(spansOf(loads), (span) => shareOf(loop, span, known).share),
+  }));
+  const best = leastBy(ends, ({ size }) => -size).one;
+  return shareLeft(loop, best.one, best.known);
+}
+
+/** What passes between one re-tightening and the next, and at last until the end. */
+function spansOf({ duration, retightenings }: Loads): readonly Span[] {
   const restored = RETIGHTENING_HOURS.slice(0, retightenings).filter((hours) => hours < duration);
-  const spans = [...restored, duration].map((until, index) => ({ restored: restored[index - 1], until }));
-  return leastLeft(loop, spans);
+  return [...restored, duration].map((until, index) => ({ restored: restored[index - 1], until }));
 }
 
 /**

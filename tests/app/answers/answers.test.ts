@@ -26,7 +26,7 @@ const window = (least: number, most: number, dial: number) =>
     kind: 'window',
     least: torque('a', least),
     most: torque('b', most),
-    mostAtOnce: most,
+    mostAtOnce: torque('b', most),
     dial: torque('c', dial),
     limitedBy: 'screw-yield',
     clampForceLow: torque('d', 1),

@@ -7,6 +7,7 @@ import { DerivationsProvider } from '../../../src/app/derivation/derivations-pro
 import { HowTight } from '../../../src/app/questions/how-tight/how-tight.tsx';
 import { Notices } from '../../../src/app/questions/notices/notices.tsx';
 import { WhatHole } from '../../../src/app/questions/what-hole/what-hole.tsx';
+import { lengthText } from '../../../src/wording/amount.ts';
 import { answerableJoint, assessed, type Changes } from '../../support/joints.ts';
 import { expectPublished } from '../../support/published.ts';
 
@@ -120,9 +121,22 @@ describe('HowTight', () => {
 describe('Notices', () => {
   test('are a list of sentences', () => {
     const { assessment } = given();
-    render(<Notices notices={assessment.notices} />);
+    show(<Notices notices={assessment.notices} />);
     expect(screen.getAllByRole('listitem')).toHaveLength(assessment.notices.length);
     expect(screen.getByText(/^The infill is 37/)).toBeInTheDocument();
+  });
+  test('open their computed numbers below the sentence', async () => {
+    const { assessment } = given();
+    show(<Notices notices={assessment.notices} />);
+    const notice = screen.getByText(/^The wall round the hole is/);
+    expect(notice).toHaveTextContent(/^The wall round the hole is \d\.\d+.mm; practice asks for 2\.4.mm\./);
+    await userEvent.click(
+      within(notice).getByRole('button', { name: /^Wall thickness, .* open derivation/ }),
+    );
+    const { wall } = assessment.hole;
+    expect(within(notice).getByRole('region', { name: /^Derivation/ })).toHaveTextContent(
+      `wall thickness = ${lengthText(wall.value).replace('\u00a0', ' ')}`,
+    );
   });
   test('leave no heading where there are none', () => {
     const { container } = render(<Notices notices={[]} />);

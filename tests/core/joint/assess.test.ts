@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { NoticeCode } from '../../../src/core/joint/assessment.ts';
+import type { Notice, NoticeCode } from '../../../src/core/joint/assessment.ts';
 import { admit, stopOf } from '../../../src/core/joint/stop.ts';
 import type { InsertRecord } from '../../../src/storage/document.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { assessed, type Changes, givenJoint } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
@@ -120,6 +121,34 @@ describe('notices', () => {
       },
     };
     expect(codesOf(quiet, LONG)).toEqual(['bond-untested']);
+  });
+  test('carry the way to the numbers that were computed', () => {
+    const factsOf = (code: NoticeCode, changes: Changes = {}, record: Partial<InsertRecord> = {}) => {
+      const { notices, ...found } = assessed(changes, record);
+      return { facts: notices.find((notice) => notice.code === code)?.facts ?? {}, found };
+    };
+    const valueIn = (fact: Notice['facts'][string] | undefined) =>
+      typeof fact === 'object' ? fact.value : Number.NaN;
+
+    const short = factsOf('short-insert', {}, { length_mm: [3.2], knurledLength_mm: [2.1] }).facts;
+    expectRelative(valueIn(short['least']), 1.1 * 3);
+    expectRelative(valueIn(short['length']), 3.2);
+    const scatter = factsOf('readings-scatter', {}, { length_mm: [5.3, 5.41] }).facts;
+    expectRelative(valueIn(scatter['spread']), 0.11);
+    for (const fact of [short['least'], scatter['spread']])
+      if (typeof fact === 'object') expectRelative(evaluated(fact) ?? 0, fact.value);
+
+    const warm = { host: { material: 'pa12' }, loads: { serviceTemperature_degC: 60 } };
+    const warmth = factsOf('warmth-little-known', warm).facts;
+    expect(warmth['least']).toMatchObject({ range: { high: valueIn(warmth['most']) } });
+    const creep = factsOf('creep-little-known', { gap_mm: 0.4 });
+    expect(creep.facts['least']).toBe(creep.found.preloadLeft);
+    expectRelative(valueIn(creep.facts['most']), creep.found.preloadLeft.range?.high ?? 0);
+
+    const lasting: Changes = { gap_mm: 0.4, loads: { pull_N: 12, shear_N: 1 } };
+    const brief = assessed({ ...lasting, loads: { ...lasting.loads, duration_h: 0 } });
+    const most = factsOf('most-torque-by-time', lasting).facts;
+    expectRelative(valueIn(most['atOnce']), brief.torque.most.value);
   });
   test('say nothing of time and warmth where the polymer is known, or where no plastic is in the loop', () => {
     const little: readonly NoticeCode[] = [

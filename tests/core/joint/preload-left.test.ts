@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { creepingLoop, creepOf } from '../../../src/core/joint/clamp-loop.ts';
 import { jointAt } from '../../../src/core/joint/joint-at.ts';
-import { preloadLeft, preloadLeftAt, preloadOnCreptHost } from '../../../src/core/joint/preload-left.ts';
+import {
+  bestPreloadLeft,
+  preloadLeft,
+  preloadLeftAt,
+  preloadOnCreptHost,
+} from '../../../src/core/joint/preload-left.ts';
 import type { AnswerableJoint } from '../../../src/core/joint/stop.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
 import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
@@ -132,6 +137,15 @@ describe('preloadLeft with a little known modulus', () => {
     expectRelative(doubted.range?.high ?? 0, leftWith(2300).range?.high ?? 1);
     expectRelative(doubted.range?.middle ?? 0, leftWith(1900).range?.middle ?? 1);
     expect(leftWith(1600).value).toBeLessThan(leftWith(1900).value);
+  });
+  test('has a way to the stiffest end too, also between re-tightenings', () => {
+    for (const retightenings of [0, 2]) {
+      const loads = { ...joint.loads, retightenings };
+      const doubted = preloadLeft(loopWith(), loads);
+      expectRelative(bestPreloadLeft(loopWith(), loads).value, doubted.range?.high ?? 0);
+      expect(bestPreloadLeft(loopWith(), loads).range).toBeUndefined();
+    }
+    expectRelative(bestPreloadLeft(loopWith(1900), joint.loads).value, leftWith(1900).range?.high ?? 0);
   });
   test('what wears the host down takes the stiffest, at which the force lasts longest', () => {
     expectRelative(wearing(), wearing(2300));

@@ -1,12 +1,14 @@
 import type { Notice } from '../../../core/joint/assessment.ts';
 import { sentenceOfNotice } from '../../../wording/notices.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import styles from './notices.module.css';
 
 export interface NoticesProps {
   readonly notices: readonly Notice[];
 }
 
-/** What to know about the joint that does not refuse an answer, in plain sentences. */
+/** What to know about the joint that does not refuse an answer, in sentences whose computed numbers open below them. */
 export function Notices({ notices }: NoticesProps) {
   if (notices.length === 0) return null;
   return (
@@ -14,9 +16,12 @@ export function Notices({ notices }: NoticesProps) {
       <h3 id="notices-title">To know about this joint</h3>
       <ul>
         {notices.map((notice) => (
-          <li key={notice.code} data-code={notice.code}>
-            {sentenceOfNotice(notice)}
-          </li>
+          <DerivationRow key={notice.code} slot={`notice ${notice.code}`}>
+            <li data-code={notice.code}>
+              <Told sentence={sentenceOfNotice(notice)} />
+              <DerivationSlot name={`notice ${notice.code}`} />
+            </li>
+          </DerivationRow>
         ))}
       </ul>
     </section>
