@@ -1,7 +1,8 @@
+import { memo } from 'react';
 import styles from './joint-panel.module.css';
 
 /** What the lines and marks of the drawing mean. */
-export function DrawingKey() {
+export const DrawingKey = memo(function DrawingKey() {
   return (
     <ul className={styles.key} aria-label="Key to the drawing">
       <li>
@@ -24,4 +25,4 @@ export function DrawingKey() {
       </li>
     </ul>
   );
-}
+});

@@ -5,7 +5,7 @@ import { sectionInput } from '../drawing/section-input.ts';
 import { PanelBoundary } from '../shell/panel-boundary.tsx';
 import { StaleFrame } from '../shell/stale-frame.tsx';
 import type { Shown } from '../state/findings.ts';
-import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { useFindings, useSheetValue } from '../state/sheet-context.ts';
 import { DrawingKey } from './drawing-key.tsx';
 import { GivenLoads } from './given/given-loads.tsx';
 import { GivenPattern } from './given/given-pattern.tsx';
@@ -20,8 +20,9 @@ import { useMessagesInView } from './use-messages-in-view.ts';
 export function JointPanel() {
   const { shown, stop } = useFindings();
   const panel = useRef<HTMLElement>(null);
-  // Drawn anew with the sheet, as messages are.
-  useSheet();
+  // Drawn anew with what waits, as messages are.
+  useSheetValue(({ pending }) => pending);
+  useSheetValue(({ unread }) => unread);
   useMessagesInView(panel);
   if (stop) return null;
   return (
@@ -32,10 +33,10 @@ export function JointPanel() {
 }
 
 function Drawn({ shown }: { readonly shown: Shown }) {
-  const { document } = useSheet();
-  const { joint } = useFindings();
+  const host = useSheetValue(({ journal }) => journal.present.joint.host);
+  const { joint, drawer } = useFindings();
   const { assessment } = shown;
-  const index = document.drawer.findIndex(({ id }) => id === assessment.insertId);
+  const index = drawer.findIndex(({ id }) => id === assessment.insertId);
   return (
     <>
       <div className={styles.section}>
@@ -48,7 +49,7 @@ function Drawn({ shown }: { readonly shown: Shown }) {
           <StaleFrame of="answers">
             <SectionDrawing
               input={sectionInput(joint, assessment)}
-              controls={sectionControls(assessment, document, index)}
+              controls={sectionControls(assessment, host, index)}
             />
           </StaleFrame>
         </PanelBoundary>

@@ -1,10 +1,11 @@
+import { memo } from 'react';
 import { insertDimensions } from '../../core/inserts/insert-dimensions.ts';
 import { lengthNumber, lengthText } from '../../wording/amount.ts';
 import { ComputedValue } from '../derivation/computed-value.tsx';
 import { QuantityField } from '../fields/quantity-field.tsx';
 import { READINGS, type ReadingKey } from '../state/quantities.ts';
 import { definitionOf } from '../state/quantity-of-key.ts';
-import { useFindings, useSheetValue } from '../state/sheet-context.ts';
+import { useFindingsValue, useSheetValue } from '../state/sheet-context.ts';
 import { useDocumentField } from './use-document-field.ts';
 
 const DIMENSION_OF = {
@@ -26,11 +27,11 @@ interface MeasuredControlProps {
  * A measured length on a drawing: the reading itself where there is one, as a field; the mean of several, or the
  * estimate in place of none, as a number that opens its derivation.
  */
-export function MeasuredControl({ insert, reading, place, slot }: MeasuredControlProps) {
-  const { drawer } = useFindings();
+export const MeasuredControl = memo(function MeasuredControl(props: MeasuredControlProps) {
+  const { insert, reading, place, slot } = props;
+  const measured = useFindingsValue(({ drawer }) => drawer[insert]);
   const field = useDocumentField(`drawer.${insert}.${reading}`, place);
   const record = useSheetValue(({ journal }) => journal.present.drawer[insert]);
-  const measured = drawer[insert];
   const { label } = READINGS[reading];
   const [only, ...more] = record?.[reading] ?? [];
   if (record === undefined || measured === undefined) return null;
@@ -57,4 +58,4 @@ export function MeasuredControl({ insert, reading, place, slot }: MeasuredContro
       {...(slot === undefined ? {} : { slot })}
     />
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { LIMITS } from '../../storage/limits.ts';
 import { ReadingsField } from '../fields/readings-field.tsx';
 import { READINGS, type ReadingKey } from '../state/quantities.ts';
@@ -17,18 +18,20 @@ interface ReadingsRowProps {
 const NONE: readonly number[] = [];
 
 /** All readings of one feature of an insert, in one field. */
-export function ReadingsRow({ insert, reading, place, picks = false }: ReadingsRowProps) {
+export const ReadingsRow = memo(function ReadingsRow(props: ReadingsRowProps) {
+  const { insert, reading, place, picks = false } = props;
   const field = useDocumentField(`drawer.${insert}.${reading}`, place);
-  const record = useSheetValue(({ journal }) => journal.present.drawer[insert]);
-  if (record === undefined) return null;
+  const id = useSheetValue(({ journal }) => journal.present.drawer[insert]?.id);
+  const readings = useSheetValue(({ journal }) => journal.present.drawer[insert]?.[reading]);
+  if (id === undefined) return null;
   const isOptional = reading === 'knurledLength_mm';
-  const along = picks ? [{ path: 'chosenInsert', value: record.id }] : [];
+  const along = picks ? [{ path: 'chosenInsert', value: id }] : [];
   return (
     <ReadingsField
       key={field.renewal}
       label={READINGS[reading].label}
       definition={definitionOf(READINGS[reading])}
-      readings={record[reading] ?? NONE}
+      readings={readings ?? NONE}
       onTake={(readings) => field.take(readings.length === 0 && isOptional ? undefined : readings, ...along)}
       least={isOptional ? 0 : LIMITS.readings.least}
       most={LIMITS.readings.greatest}
@@ -38,4 +41,4 @@ export function ReadingsRow({ insert, reading, place, picks = false }: ReadingsR
       onRefused={field.onRefused}
     />
   );
-}
+});

@@ -1,11 +1,19 @@
+import { memo } from 'react';
 import { CATALOGUE } from '../../data/catalogue.ts';
 import { lengthNumber } from '../../wording/amount.ts';
 import type { Choice, FieldLayout } from '../fields/field-props.ts';
-import { useFindings, useSheet } from '../state/sheet-context.ts';
+import type { Findings } from '../state/findings.ts';
+import { useFindingsValue, useSheetValue } from '../state/sheet-context.ts';
 import { DocumentChoice } from './document-choice.tsx';
 
 const CHOSEN = 'chosen';
 const shortLength = (length: number) => lengthNumber(length).replace(/\.0$/, '');
+
+/** Length that the program chose, as text; empty where it was not left to it. */
+function foundLength({ shown }: Findings): string {
+  const screw = shown?.assessment.screw;
+  return screw?.kind === 'chosen' && screw.choice === 'standard' ? shortLength(screw.length.value) : '';
+}
 
 interface ScrewLengthChoiceProps {
   readonly place: string;
@@ -13,15 +21,12 @@ interface ScrewLengthChoiceProps {
 }
 
 /** The screw's length: left to the program, or one that is sold. */
-export function ScrewLengthChoice({ place, layout = 'row' }: ScrewLengthChoiceProps) {
-  const { document } = useSheet();
-  const { shown } = useFindings();
-  const { thread, length_mm: fixed } = document.joint.screw;
+export const ScrewLengthChoice = memo(function ScrewLengthChoice(props: ScrewLengthChoiceProps) {
+  const { place, layout = 'row' } = props;
+  const { thread, length_mm: fixed } = useSheetValue(({ journal }) => journal.present.joint.screw);
+  const found = useFindingsValue(foundLength);
   const sold = CATALOGUE.screwLengths.find((row) => row.thread === thread)?.lengths ?? [];
   const lengths = fixed === undefined || sold.includes(fixed) ? sold : [...sold, fixed];
-  const screw = shown?.assessment.screw;
-  const found =
-    screw?.kind === 'chosen' && screw.choice === 'standard' ? shortLength(screw.length.value) : '';
   const open = found === '' ? 'chosen for me' : layout === 'bare' ? found : `${found}, chosen for me`;
   const choices: Choice<string>[] = [
     { value: CHOSEN, label: open, group: 'Left to the program' },
@@ -38,4 +43,4 @@ export function ScrewLengthChoice({ place, layout = 'row' }: ScrewLengthChoicePr
       write={(choice) => (choice === CHOSEN ? undefined : Number(choice))}
     />
   );
-}
+});

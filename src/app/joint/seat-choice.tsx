@@ -1,8 +1,9 @@
+import { memo } from 'react';
 import type { SeatFinding } from '../../core/joint/assessment.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { SEAT_NAMES } from '../../wording/names.ts';
 import { seatSentence } from '../../wording/seat.ts';
-import { useSheet } from '../state/sheet-context.ts';
+import { useSheetActions, useSheetValue } from '../state/sheet-context.ts';
 import styles from './seat-choice.module.css';
 
 type SeatInput = JointDocument['joint']['seat'];
@@ -16,9 +17,10 @@ const SEATS: readonly { readonly value: SeatInput; readonly label: string }[] = 
 ];
 
 /** Where the clamped part bears: found from the sizes unless a person says otherwise; only seats that the insert's side allows. */
-export function SeatChoice() {
-  const { document, edit } = useSheet();
-  const isFarSide = document.joint.insertSide === 'far-side';
+export const SeatChoice = memo(function SeatChoice() {
+  const { edit } = useSheetActions();
+  const seat = useSheetValue(({ journal }) => journal.present.joint.seat);
+  const isFarSide = useSheetValue(({ journal }) => journal.present.joint.insertSide === 'far-side');
   const seats = SEATS.filter(
     ({ value }) => value === 'from-geometry' || (value === 'far-side') === isFarSide,
   );
@@ -31,7 +33,7 @@ export function SeatChoice() {
             type="radio"
             name="seat"
             value={value}
-            checked={document.joint.seat === value}
+            checked={seat === value}
             onChange={() => edit('joint.seat', { path: 'joint.seat', value })}
           />
           <span>{label}</span>
@@ -39,7 +41,7 @@ export function SeatChoice() {
       ))}
     </fieldset>
   );
-}
+});
 
 /** Why it bears there, and what that does with the clamp force. */
 export const SeatReason = ({ seat }: { readonly seat: SeatFinding }) => (

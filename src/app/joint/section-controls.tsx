@@ -13,6 +13,7 @@ import { ScrewLengthChoice } from './screw-length-choice.tsx';
 export const DRAWING_SLOT = 'drawing';
 const PLACE = 'drawing';
 
+type Host = JointDocument['joint']['host'];
 type Controls = Partial<Record<DimensionId, ReactNode>>;
 
 function follows(derived: Derived, name: string, text: string, ...steps: readonly Derived[]) {
@@ -31,11 +32,7 @@ const yours = (name: keyof typeof QUANTITIES) => (
 );
 
 /** What stands on the section in the place of its numbers: fields for what is given, buttons for what follows. */
-export function sectionControls(
-  assessment: JointAssessment,
-  document: JointDocument,
-  insertIndex: number,
-): Controls {
+export function sectionControls(assessment: JointAssessment, host: Host, insertIndex: number): Controls {
   const { hole } = assessment;
   return {
     'clamped-thickness': yours('clampedThickness'),
@@ -68,7 +65,7 @@ export function sectionControls(
     bite: follows(hole.bite, 'Bite of the knurl', lengthNumber(hole.bite.value)),
     'melt-volume': follows(hole.meltVolume, 'Displaced plastic', significantText(hole.meltVolume.value, 2)),
     ...screwControls(assessment),
-    ...wallControls(assessment, document),
+    ...wallControls(assessment, host),
   };
 }
 
@@ -78,10 +75,9 @@ function screwControls({ screw }: JointAssessment): Controls {
   return { 'screw-length': follows(length, 'Screw length', lengthNumber(length.value).replace(/\.0$/, '')) };
 }
 
-function wallControls({ hole }: JointAssessment, { joint }: JointDocument): Controls {
-  const boss: Controls =
-    joint.host.bossDiameter_mm === undefined ? {} : { 'boss-diameter': yours('bossDiameter') };
-  return joint.host.wall.kind === 'lines'
+function wallControls({ hole }: JointAssessment, host: Host): Controls {
+  const boss: Controls = host.bossDiameter_mm === undefined ? {} : { 'boss-diameter': yours('bossDiameter') };
+  return host.wall.kind === 'lines'
     ? {
         ...boss,
         'wall-count': yours('wallCount'),

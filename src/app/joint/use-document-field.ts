@@ -25,12 +25,13 @@ export function useDocumentField(path: string, place: string): DocumentField {
   const key = fieldKey(path, place);
   const value = useSheetValue(({ journal }) => valueIn(journal.present, path));
   const renewal = useSheetValue(({ epoch, renewals }) => `${epoch}.${renewals.get(key) ?? 0}`);
-  const pending = useSheetValue((sheet) => sheet.pending.get(key));
-  const document = useSheetValue(({ journal }) => (pending === undefined ? undefined : journal.present));
+  // Only a field that waits looks at the whole sheet.
+  const waited = useSheetValue((sheet) => (sheet.pending.has(key) ? sheet : undefined));
+  const pending = waited?.pending.get(key);
   const problem = ((): FieldProblem | undefined => {
-    if (pending === undefined) return undefined;
+    if (waited === undefined || pending === undefined) return undefined;
     const message = [...new Set(pending.refusals.map(sentenceOfRefusal))].join(' ');
-    const wrong = withEdits(document, pending.edits);
+    const wrong = withEdits(waited.journal.present, pending.edits);
     const repairs = pending.refusals.flatMap(
       (refusal) => repairOf(refusal, (at) => valueIn(wrong, at)) ?? [],
     );

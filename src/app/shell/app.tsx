@@ -3,7 +3,7 @@ import { Answers } from '../answers/answers.tsx';
 import { FIRST_JOINT } from '../demos/demo-list.ts';
 import { DerivationsProvider } from '../derivation/derivations-provider.tsx';
 import type { Kept } from '../state/kept-joint.ts';
-import { useFindings, useSheetValue } from '../state/sheet-context.ts';
+import { useFindingsValue, useSheetValue } from '../state/sheet-context.ts';
 import { SheetProvider } from '../state/sheet-provider.tsx';
 import styles from './app.module.css';
 import { Masthead } from './masthead.tsx';
@@ -50,7 +50,7 @@ export function App({ kept }: { readonly kept: Kept }) {
 }
 
 function Body() {
-  const { stop } = useFindings();
+  const stop = useFindingsValue((findings) => findings.stop);
   return (
     <>
       {stop ? (

@@ -1,6 +1,5 @@
 import { lazy, Suspense, useRef, useState } from 'react';
-import type { Shown } from '../state/findings.ts';
-import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { useFindings, useFindingsValue, useSheetValue } from '../state/sheet-context.ts';
 import styles from './sheet.module.css';
 
 const CalculationSheet = lazy(() =>
@@ -10,11 +9,11 @@ const CalculationSheet = lazy(() =>
 );
 
 /** Opens every step behind the answers as one sheet to print; it is loaded when it is asked for. */
-export function CalculationLink({ shown }: { readonly shown: Shown }) {
-  const { document } = useSheet();
-  const { joint } = useFindings();
+export function CalculationLink() {
+  const isShown = useFindingsValue(({ shown }) => shown !== undefined);
   const [isOpen, setOpen] = useState(false);
   const button = useRef<HTMLButtonElement>(null);
+  if (!isShown) return null;
   return (
     <div className={styles.calculation}>
       <button ref={button} type="button" className="go" onClick={() => setOpen(true)}>
@@ -22,13 +21,7 @@ export function CalculationLink({ shown }: { readonly shown: Shown }) {
       </button>
       {isOpen ? (
         <Suspense fallback={null}>
-          <CalculationSheet
-            name={document.name}
-            scenario={document.scenario}
-            documentVersion={document.version}
-            joint={joint}
-            insert={shown.insert}
-            assessment={shown.assessment}
+          <Calculation
             onClose={() => {
               setOpen(false);
               // The dialog has given the focus back without scrolling; the page may have grown meanwhile.
@@ -39,5 +32,16 @@ export function CalculationLink({ shown }: { readonly shown: Shown }) {
         </Suspense>
       ) : null}
     </div>
+  );
+}
+
+function Calculation({ onClose }: { readonly onClose: () => void }) {
+  const { name, scenario, version } = useSheetValue(({ journal }) => journal.present);
+  const { joint, shown } = useFindings();
+  if (!shown) return null;
+  const { insert, assessment } = shown;
+  const heads = { name, scenario, documentVersion: version };
+  return (
+    <CalculationSheet {...heads} joint={joint} insert={insert} assessment={assessment} onClose={onClose} />
   );
 }

@@ -2,7 +2,7 @@ import { diameterNumber, lengthNumber, torqueText } from '../../wording/amount.t
 import { CAUTIONS } from '../../wording/cautions.ts';
 import { sizeOfInsert } from '../../wording/names.ts';
 import { STANDINGS } from '../../wording/standing.ts';
-import { useFindings, useSheet } from '../state/sheet-context.ts';
+import { useFindings, useSheetValue } from '../state/sheet-context.ts';
 import styles from './footer.module.css';
 
 /** What to mind at the bench, how to read the signs, and the title block. */
@@ -33,7 +33,7 @@ export function Footer() {
 }
 
 function TitleBlock() {
-  const { document } = useSheet();
+  const name = useSheetValue(({ journal }) => journal.present.name);
   const { joint, shown } = useFindings();
   const { screw } = joint;
   const dial = shown?.assessment.torque;
@@ -61,11 +61,11 @@ function TitleBlock() {
     <dl className={styles.block}>
       <div className={styles.whole}>
         <dt>joint</dt>
-        <dd>{document.name}</dd>
+        <dd>{name}</dd>
       </div>
-      {entries.map(([name, value]) => (
-        <div key={name}>
-          <dt>{name}</dt>
+      {entries.map(([term, value]) => (
+        <div key={term}>
+          <dt>{term}</dt>
           <dd>{value}</dd>
         </div>
       ))}

@@ -1,13 +1,14 @@
 import { useRef, useState } from 'react';
 import { documentFileName, documentText, saveText } from '../state/document-file.ts';
-import { useSheet } from '../state/sheet-context.ts';
+import { useDocumentAtPress, useSheetActions } from '../state/sheet-context.ts';
 import styles from './joint-file.module.css';
 import { refusalLines } from './refusal-lines.ts';
 import { useSay } from './say.ts';
 
 /** Opens a joint from a file and saves this one as a file. */
 export function JointFile() {
-  const { document, open } = useSheet();
+  const { open } = useSheetActions();
+  const documentAtPress = useDocumentAtPress();
   const say = useSay();
   const input = useRef<HTMLInputElement>(null);
   const [reading, setReading] = useState(false);
@@ -37,7 +38,10 @@ export function JointFile() {
       <button
         type="button"
         className="go"
-        onClick={() => saveText(documentText(document), documentFileName(document.name))}
+        onClick={() => {
+          const document = documentAtPress();
+          saveText(documentText(document), documentFileName(document.name));
+        }}
       >
         Save this joint
       </button>

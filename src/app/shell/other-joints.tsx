@@ -1,6 +1,6 @@
 import type { JointDocument } from '../../storage/document.ts';
 import { DEMO_NAMES, loadDemo, loadNewJoint } from '../demos/demo-list.ts';
-import { useSheet, useSheetActions } from '../state/sheet-context.ts';
+import { useSheetActions, useSheetValue } from '../state/sheet-context.ts';
 import { useSay } from './say.ts';
 
 interface OtherJointsProps {
@@ -10,8 +10,8 @@ interface OtherJointsProps {
 
 /** The demonstration joints, and one of one's own. */
 export function OtherJoints({ onOpened }: OtherJointsProps) {
-  const { document } = useSheet();
-  const others = DEMO_NAMES.filter((name) => name !== document.name);
+  const present = useSheetValue(({ journal }) => journal.present.name);
+  const others = DEMO_NAMES.filter((name) => name !== present);
   return (
     <>
       Other joints:{' '}

@@ -36,12 +36,11 @@ const HowSure = lazy(() => import('../questions/chance/chance.tsx'));
 
 /** The body of the sheet: the joint, what is given, the questions in their order, the foot. */
 export function Sheet() {
-  const { shown } = useFindings();
   return (
     <>
       <main id="sheet" tabIndex={-1}>
         <JointPanel />
-        <Given isDrawn={shown !== undefined} />
+        <Given />
         <Part name="The ranking">
           <Ranking />
         </Part>
@@ -84,7 +83,7 @@ export function Sheet() {
             </Suspense>
           </StaleFrame>
         </Part>
-        {shown ? <CalculationLink shown={shown} /> : null}
+        <CalculationLink />
       </main>
       <Late>
         <Footer />

@@ -36,9 +36,18 @@ export function useSheet(): SheetHandle {
   return { ...actions, sheet, document: sheet.journal.present };
 }
 
+/** The document as it is when something is pressed; a part that asks for it only then is not drawn anew for it. */
+export function useDocumentAtPress(): () => JointDocument {
+  const { sheet } = useStore();
+  return () => sheet().journal.present;
+}
+
 /** All that follows from the document. */
-export function useFindings(): Findings {
+export const useFindings = (): Findings => useFindingsValue((findings) => findings);
+
+/** A part of what follows from the document: drawn anew when it becomes another value. */
+export function useFindingsValue<Value>(of: (findings: Findings) => Value): Value {
   const given = useContext(FindingsContext);
   const { subscribe, findings } = useStore();
-  return useSyncExternalStore(subscribe, given === null ? findings : () => given);
+  return useSyncExternalStore(subscribe, () => of(given ?? findings()));
 }

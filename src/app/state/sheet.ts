@@ -3,7 +3,7 @@ import type { Refusal } from '../../storage/refusal.ts';
 import type { Admit } from './admitted.ts';
 import { type Edit, withEdits } from './edit.ts';
 import { type Journal, journalOf, record, redo, undo } from './journal.ts';
-import { isSameDocument } from './same-document.ts';
+import { keepingParts } from './keeping-parts.ts';
 
 /** Edits of one field that the door has not taken, and why. */
 export interface PendingEdit {
@@ -131,10 +131,12 @@ function renewed(sheet: Sheet, keys: readonly string[]): Sheet {
 
 function taken(
   sheet: Sheet,
-  document: JointDocument,
+  admitted: JointDocument,
   { key, at, rest, admit }: Pick<EditAction, 'key' | 'at' | 'admit'> & { readonly rest: Sheet['pending'] },
 ): Sheet {
-  const same = isSameDocument(document, sheet.journal.present);
+  const { present } = sheet.journal;
+  const document = keepingParts(present, admitted);
+  const same = document === present;
   const journal = same ? sheet.journal : record(sheet.journal, document, { key, at });
   return { ...sheet, journal, pending: same ? rest : asked(rest, document, admit) };
 }

@@ -11,7 +11,7 @@ export interface Staleness {
   readonly waiting: readonly string[];
 }
 
-const FRESH: Staleness = { answers: false, ranking: false, waiting: [] };
+export const NOTHING_STALE: Staleness = { answers: false, ranking: false, waiting: [] };
 /** Keys of the document that no number follows from. */
 const IDLE = /^(name|scenario|drawer\.\d+\.(label|count))$/;
 const DRAWER_INDEX = /^drawer\.(\d+)\./;
@@ -21,7 +21,7 @@ export function stalenessOf(sheet: Sheet, shownInsert: string | undefined): Stal
   const document = sheet.journal.present;
   const paths = [...sheet.pending.keys(), ...sheet.unread].map(pathOfField);
   const waiting = [...new Set(paths)].filter((path) => !IDLE.test(path));
-  if (waiting.length === 0) return FRESH;
+  if (waiting.length === 0) return NOTHING_STALE;
   return {
     answers: waiting.some((path) => concerns(document, path, shownInsert)),
     ranking: true,

@@ -4,5 +4,5 @@ export const valueIn = (document: unknown, path: string): unknown =>
     ? document
     : path.split('.').reduce<unknown>((value, key) => {
         if (typeof value !== 'object' || value === null) return undefined;
-        return Object.entries(value).find(([name]) => name === key)?.[1];
+        return Object.hasOwn(value, key) ? Reflect.get(value, key) : undefined;
       }, document);

@@ -1,6 +1,6 @@
-import { useEffect, useRef } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import type { InsertRecord } from '../../../storage/document.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { useDocumentAtPress, useFindingsValue, useSheetActions } from '../../state/sheet-context.ts';
 import styles from './drawer.module.css';
 import { duplicated, removed } from './drawer-edits.ts';
 import { DrawerInsert } from './drawer-insert.tsx';
@@ -9,28 +9,30 @@ import { insertName, readingsLine } from './insert-name.ts';
 interface DrawerRowProps {
   readonly index: number;
   readonly record: InsertRecord;
+  /** Whether no other one is in the drawer. */
+  readonly isAlone: boolean;
+  readonly isShown: boolean;
   readonly isOpen: boolean;
-  readonly onOpen: (open: boolean) => void;
-  /** Tells the id of the copy, so that it can be opened. */
-  readonly onDuplicated: (id: string) => void;
+  /** Tells the id too: a copy is opened as soon as it is made. */
+  readonly onOpen: (id: string, open: boolean) => void;
 }
 
 /** One insert of the drawer: its name, what it was measured to, and what can be done with it. */
-export function DrawerRow({ index, record, isOpen, onOpen, onDuplicated }: DrawerRowProps) {
-  const { document, edit } = useSheet();
-  const { shown, drawer } = useFindings();
-  const insert = drawer[index];
+export const DrawerRow = memo(function DrawerRow(props: DrawerRowProps) {
+  const { index, record, isAlone, isShown, isOpen, onOpen } = props;
+  const { edit } = useSheetActions();
+  const documentAtPress = useDocumentAtPress();
+  const name = useFindingsValue(({ drawer }) => drawer[index] && insertName(drawer[index]));
+  const readings = useFindingsValue(({ drawer }) => drawer[index] && readingsLine(record, drawer[index]));
   const fields = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (isOpen) fields.current?.querySelector<HTMLElement>('input, textarea, select')?.focus();
   }, [isOpen]);
-  if (insert === undefined) return null;
-  const name = insertName(insert);
-  const isShown = shown?.insert.id === record.id;
+  if (name === undefined) return null;
   const duplicate = () => {
-    const copy = duplicated(document, index);
+    const copy = duplicated(documentAtPress(), index);
     edit('drawer', copy.edit);
-    onDuplicated(copy.id);
+    onOpen(copy.id, true);
   };
   return (
     <li className={styles.insert} data-shown={isShown || undefined}>
@@ -39,7 +41,7 @@ export function DrawerRow({ index, record, isOpen, onOpen, onDuplicated }: Drawe
           {name}
           {record.label ? <span className={styles.label}>{record.label}</span> : null}
         </span>
-        <span className={styles.readings}>{readingsLine(record, insert)}</span>
+        <span className={styles.readings}>{readings}</span>
         <span className={styles.presses}>
           {isShown ? (
             <span className="line">on the sheet</span>
@@ -55,14 +57,18 @@ export function DrawerRow({ index, record, isOpen, onOpen, onDuplicated }: Drawe
             className="go"
             aria-expanded={isOpen}
             aria-label={`${isOpen ? 'Close' : 'Edit'} ${name}`}
-            onClick={() => onOpen(!isOpen)}
+            onClick={() => onOpen(record.id, !isOpen)}
           >
             {isOpen ? 'Close' : 'Edit'}
           </button>
           <Press label="Duplicate" of={name} onPress={duplicate} />
-          {document.drawer.length > 1 ? (
-            <Press label="Take out" of={name} onPress={() => edit('drawer', ...removed(document, index))} />
-          ) : null}
+          {isAlone ? null : (
+            <Press
+              label="Take out"
+              of={name}
+              onPress={() => edit('drawer', ...removed(documentAtPress(), index))}
+            />
+          )}
         </span>
       </div>
       {isOpen ? (
@@ -72,7 +78,7 @@ export function DrawerRow({ index, record, isOpen, onOpen, onDuplicated }: Drawe
       ) : null}
     </li>
   );
-}
+});
 
 interface PressProps {
   readonly label: string;

@@ -2,7 +2,7 @@ import { useRef } from 'react';
 import { LIMITS } from '../../../storage/limits.ts';
 import { screwPlace } from '../../state/group-quantities.ts';
 import { withScrew } from '../../state/proposals.ts';
-import { useSheet } from '../../state/sheet-context.ts';
+import { useSheetValue } from '../../state/sheet-context.ts';
 import { DocumentQuantity } from '../document-quantity.tsx';
 import { useDocumentField } from '../use-document-field.ts';
 import styles from './given.module.css';
@@ -12,8 +12,7 @@ const PATH = 'joint.pattern.positions_mm';
 
 /** The place of every screw of a free pattern; screws are added and taken out. */
 export function FreePositions() {
-  const { document } = useSheet();
-  const { pattern } = document.joint;
+  const pattern = useSheetValue(({ journal }) => journal.present.joint.pattern);
   const list = useDocumentField(PATH, PLACE);
   const body = useRef<HTMLTableSectionElement>(null);
   if (pattern.kind !== 'free') return null;

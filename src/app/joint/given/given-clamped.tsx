@@ -2,7 +2,7 @@ import { lengthNumber } from '../../../wording/amount.ts';
 import { GROUP_QUANTITIES } from '../../state/group-quantities.ts';
 import { proposedSleeve } from '../../state/proposals.ts';
 import { QUANTITIES } from '../../state/quantities.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { useFindingsValue, useSheetActions, useSheetValue } from '../../state/sheet-context.ts';
 import { CLAMPED_MATERIALS, SIDES, SLEEVE_MATERIALS, SLEEVES } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
@@ -34,8 +34,7 @@ export function GivenClamped() {
 
 /** A metal tube through the part that takes the clamp force past it. */
 function Spacer() {
-  const { document } = useSheet();
-  const { sleeve, clearanceHole_mm: hole } = document.joint.clamped;
+  const { sleeve, clearanceHole_mm: hole } = useSheetValue(({ journal }) => journal.present.joint.clamped);
   return (
     <>
       <DocumentChoice
@@ -64,10 +63,11 @@ function Spacer() {
 
 /** Offers the medium clearance hole of the standard where another one stands. */
 function UsualClearance() {
-  const { document, edit } = useSheet();
-  const { thread } = useFindings().joint.screw;
+  const { edit } = useSheetActions();
+  const present = useSheetValue(({ journal }) => journal.present.joint.clamped.clearanceHole_mm);
+  const thread = useFindingsValue(({ joint }) => joint.screw.thread);
   const { medium } = thread.clearanceHoles;
-  if (document.joint.clamped.clearanceHole_mm === medium) return null;
+  if (present === medium) return null;
   const { path } = QUANTITIES.clearanceHole;
   const series = thread.system === 'metric' ? 'ISO 273 medium' : 'ASME B18.2.8 normal';
   return (

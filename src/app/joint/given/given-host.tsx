@@ -1,5 +1,5 @@
 import { QUANTITIES } from '../../state/quantities.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { useFindingsValue, useSheetValue } from '../../state/sheet-context.ts';
 import { AXES, CONVENTIONS, HOST_MATERIALS, INFILL_PATTERNS, WALL_KINDS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
@@ -10,10 +10,8 @@ const PLACE = 'given';
 
 /** The printed part round the insert. */
 export function GivenHost() {
-  const { document } = useSheet();
-  const { shown } = useFindings();
-  const { wall } = document.joint.host;
-  const thickness = shown?.assessment.hole.wall.value;
+  const wall = useSheetValue(({ journal }) => journal.present.joint.host.wall);
+  const thickness = useFindingsValue(({ shown }) => shown?.assessment.hole.wall.value);
   return (
     <GivenGroup name="Printed part">
       <DocumentChoice path="joint.host.material" place={PLACE} label="Printed in" choices={HOST_MATERIALS} />

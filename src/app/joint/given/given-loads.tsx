@@ -1,6 +1,7 @@
+import { memo } from 'react';
 import { DURATION, QUANTITIES } from '../../state/quantities.ts';
 import { durationUnit } from '../../state/quantity-of-key.ts';
-import { useSheet } from '../../state/sheet-context.ts';
+import { useSheetValue } from '../../state/sheet-context.ts';
 import { RETIGHTENINGS, USES, VIBRATIONS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
@@ -17,9 +18,10 @@ const ON_THE_PART = {
 };
 
 /** What pulls at the joint, how warm, how long, and what hangs on it. */
-export function GivenLoads() {
-  const { document } = useSheet();
-  const { pull, shear } = document.joint.pattern.kind === 'single' ? QUANTITIES : ON_THE_PART;
+export const GivenLoads = memo(function GivenLoads() {
+  const isSingle = useSheetValue(({ journal }) => journal.present.joint.pattern.kind === 'single');
+  const unit = useSheetValue(({ journal }) => durationUnit(journal.present.joint.loads.duration_h));
+  const { pull, shear } = isSingle ? QUANTITIES : ON_THE_PART;
   return (
     <GivenGroup name="Loads and use">
       <DocumentQuantity quantity={pull} place={PLACE} />
@@ -27,11 +29,7 @@ export function GivenLoads() {
       <GivenMoments />
       <WorstScrew />
       <DocumentQuantity quantity={QUANTITIES.serviceTemperature} place={PLACE} />
-      <DocumentQuantity
-        quantity={DURATION}
-        place={PLACE}
-        shown={durationUnit(document.joint.loads.duration_h)}
-      />
+      <DocumentQuantity quantity={DURATION} place={PLACE} shown={unit} />
       <DocumentChoice
         path="joint.loads.retightenings"
         place={PLACE}
@@ -51,4 +49,4 @@ export function GivenLoads() {
       />
     </GivenGroup>
   );
-}
+});

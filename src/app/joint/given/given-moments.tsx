@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { JointDocument } from '../../../storage/document.ts';
 import { GROUP_QUANTITIES } from '../../state/group-quantities.ts';
 import { proposedEdge } from '../../state/proposals.ts';
-import { useSheet } from '../../state/sheet-context.ts';
+import { useDocumentAtPress, useSheetValue } from '../../state/sheet-context.ts';
 import { PIVOTS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
@@ -11,7 +11,7 @@ import styles from './given.module.css';
 const PLACE = 'given';
 
 /** Whether anything but a pull and one load across it at the middle of the screws is given. */
-const isOffCentre = ({ loads }: JointDocument['joint']): boolean =>
+const isOffCentre = (loads: JointDocument['joint']['loads']): boolean =>
   loads.pivot.kind === 'edge' ||
   [loads.shearAcross_N, ...Object.values(loads.at_mm), ...Object.values(loads.moment_Nm)].some(
     (value) => value !== 0,
@@ -19,9 +19,9 @@ const isOffCentre = ({ loads }: JointDocument['joint']): boolean =>
 
 /** Where the loads act, what moments come with them, and what the part turns about; open once any is not zero. */
 export function GivenMoments() {
-  const { document } = useSheet();
-  const { joint } = document;
-  const isNeeded = isOffCentre(joint);
+  const documentAtPress = useDocumentAtPress();
+  const loads = useSheetValue(({ journal }) => journal.present.joint.loads);
+  const isNeeded = isOffCentre(loads);
   const [wasNeeded, setWasNeeded] = useState(isNeeded);
   const [isOpen, setIsOpen] = useState(isNeeded);
   // Never closed from outside: a field that is just set to zero stays where it is.
@@ -29,7 +29,6 @@ export function GivenMoments() {
     setWasNeeded(isNeeded);
     if (isNeeded) setIsOpen(true);
   }
-  const { pivot } = joint.loads;
   return (
     <details
       className={styles.moments}
@@ -50,10 +49,10 @@ export function GivenMoments() {
         label="Lifted, it turns about"
         choices={PIVOTS}
         read={kindOf}
-        write={(kind) => (kind === 'edge' ? proposedEdge(joint) : { kind })}
+        write={(kind) => (kind === 'edge' ? proposedEdge(documentAtPress().joint) : { kind })}
         note="About an edge the arms are longer and the pulls smaller; the edge must really stay down."
       />
-      {pivot.kind === 'edge' ? (
+      {loads.pivot.kind === 'edge' ? (
         <>
           <DocumentQuantity quantity={GROUP_QUANTITIES.pivotX} place={PLACE} />
           <DocumentQuantity quantity={GROUP_QUANTITIES.pivotY} place={PLACE} />

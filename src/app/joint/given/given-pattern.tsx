@@ -1,7 +1,8 @@
+import { memo } from 'react';
 import { PatternPlan, PatternScrews } from '../../pattern/pattern-plan.tsx';
 import { GROUP_QUANTITIES } from '../../state/group-quantities.ts';
 import { patternOfKind } from '../../state/proposals.ts';
-import { useSheet } from '../../state/sheet-context.ts';
+import { useSheetValue } from '../../state/sheet-context.ts';
 import { LAYOUTS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
@@ -12,9 +13,8 @@ import { GivenGroup } from './given-group.tsx';
 const PLACE = 'given';
 
 /** How many screws hold the part, where they are, and what each of them gets of the loads. */
-export function GivenPattern() {
-  const { document } = useSheet();
-  const { pattern } = document.joint;
+export const GivenPattern = memo(function GivenPattern() {
+  const pattern = useSheetValue(({ journal }) => journal.present.joint.pattern);
   return (
     <div className={styles.pattern}>
       <div>
@@ -35,7 +35,7 @@ export function GivenPattern() {
       <PatternPlan />
     </div>
   );
-}
+});
 
 const kindOf = (value: unknown) =>
   typeof value === 'object' && value !== null && 'kind' in value

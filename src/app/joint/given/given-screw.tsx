@@ -1,5 +1,5 @@
 import { CATALOGUE } from '../../../data/catalogue.ts';
-import { useSheet } from '../../state/sheet-context.ts';
+import { useDocumentAtPress } from '../../state/sheet-context.ts';
 import { FRICTIONS, HEADS, PROPERTY_CLASSES, THREAD_LOCKINGS, THREADS, WASHERS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { ScrewLengthChoice } from '../screw-length-choice.tsx';
@@ -10,7 +10,7 @@ const PLACE = 'given';
 
 /** The screw and what is on it. */
 export function GivenScrew() {
-  const { document } = useSheet();
+  const documentAtPress = useDocumentAtPress();
   return (
     <GivenGroup name="Screw">
       <DocumentChoice
@@ -18,7 +18,7 @@ export function GivenScrew() {
         place={PLACE}
         label="Thread"
         choices={THREADS}
-        along={(thread) => threadEdits(document, thread, CATALOGUE)}
+        along={(thread) => threadEdits(documentAtPress(), thread, CATALOGUE)}
       />
       <DocumentChoice path="joint.screw.head" place={PLACE} label="Head" choices={HEADS} />
       <DocumentChoice

@@ -1,8 +1,9 @@
+import { memo } from 'react';
 import { LIMITS } from '../../../storage/limits.ts';
 import { ReadingsField } from '../../fields/readings-field.tsx';
 import { DRIVER_SETTING, QUANTITIES } from '../../state/quantities.ts';
 import { definitionOf, fromDocument, toDocument } from '../../state/quantity-of-key.ts';
-import { useSheet } from '../../state/sheet-context.ts';
+import { useSheetValue } from '../../state/sheet-context.ts';
 import { TOOLS } from '../choices.ts';
 import { DocumentChoice } from '../document-choice.tsx';
 import { DocumentQuantity } from '../document-quantity.tsx';
@@ -13,17 +14,16 @@ const PLACE = 'given';
 const UNIT = DRIVER_SETTING.unit;
 
 /** What the screw is tightened with. */
-export function GivenTool() {
-  const { document } = useSheet();
-  const hasSettings = document.joint.tool.settings_Nm.length > 0;
+export const GivenTool = memo(function GivenTool() {
+  const settings = useSheetValue(({ journal }) => journal.present.joint.tool.settings_Nm);
   return (
     <GivenGroup name="Tightened with">
       <DocumentChoice path="joint.tool.kind" place={PLACE} label="Tool" choices={TOOLS} />
-      <DriverSettings settings={document.joint.tool.settings_Nm} />
-      {hasSettings ? null : <DocumentQuantity quantity={QUANTITIES.toolStep} place={PLACE} />}
+      <DriverSettings settings={settings} />
+      {settings.length > 0 ? null : <DocumentQuantity quantity={QUANTITIES.toolStep} place={PLACE} />}
     </GivenGroup>
   );
-}
+});
 
 function DriverSettings({ settings }: { readonly settings: readonly number[] }) {
   const field = useDocumentField('joint.tool.settings_Nm', PLACE);

@@ -1,4 +1,5 @@
 import { PanelBoundary } from '../../shell/panel-boundary.tsx';
+import { useFindingsValue } from '../../state/sheet-context.ts';
 import styles from './given.module.css';
 import { GivenClamped } from './given-clamped.tsx';
 import { GivenFactors } from './given-factors.tsx';
@@ -10,7 +11,8 @@ import { GivenSetting } from './given-setting.tsx';
 import { GivenTool } from './given-tool.tsx';
 
 /** Every input of the joint, the drawer apart; loads, tool and screws stand beside the drawing while there is one. */
-export function Given({ isDrawn }: { readonly isDrawn: boolean }) {
+export function Given() {
+  const isDrawn = useFindingsValue(({ shown }) => shown !== undefined);
   return (
     <section className={styles.given} id="given" aria-labelledby="given-heading">
       <h2 id="given-heading">Given</h2>

@@ -23,7 +23,7 @@ export const GAUGES: readonly Choice<GaugeCompensation>[] = [
 
 /** The choice that stands for a joint of an unknown printer. */
 export const UNKNOWN = '';
-export const printersOf = ({ printers }: JointDocument): readonly Choice<string>[] => [
+export const printersOf = ({ printers }: Pick<JointDocument, 'printers'>): readonly Choice<string>[] => [
   { value: UNKNOWN, label: 'an unknown printer' },
   ...printers.map(({ id, name }) => ({ value: id, label: name })),
 ];

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useMemo, useState } from 'react';
 import { calibrationNotices } from '../../../core/holes/calibration-notices.ts';
 import type { HoleAxis } from '../../../core/holes/hole-reading.ts';
 import { REFERENCE_DIAMETER } from '../../../core/holes/print-error.ts';
@@ -9,7 +9,13 @@ import { ASSUMED_FROM_VERTICAL, sentenceOfCalibrationNotice } from '../../../wor
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { DocumentChoice } from '../../joint/document-choice.tsx';
 import { StaleFrame } from '../../shell/stale-frame.tsx';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import {
+  useDocumentAtPress,
+  useFindings,
+  useFindingsValue,
+  useSheetActions,
+  useSheetValue,
+} from '../../state/sheet-context.ts';
 import { QuestionSection } from '../question-section.tsx';
 import { BedMouth } from './bed-mouth.tsx';
 import { calibrationsOf } from './calibrations.ts';
@@ -30,9 +36,10 @@ const ASIDE =
 
 /** The printer of the joint: what it is, the holes that were read on it, and what they do to the hole to draw. */
 export default function MyPrinter() {
-  const { document } = useSheet();
-  const index = document.printers.findIndex(({ id }) => id === document.joint.printer);
-  const printer = document.printers[index];
+  const printers = useSheetValue(({ journal }) => journal.present.printers);
+  const chosen = useSheetValue(({ journal }) => journal.present.joint.printer);
+  const index = printers.findIndex(({ id }) => id === chosen);
+  const printer = printers[index];
   return (
     <QuestionSection id="my-printer" question="My printer" aside={ASIDE}>
       <PrinterChoice printer={printer} />
@@ -43,15 +50,17 @@ export default function MyPrinter() {
 }
 
 function PrinterChoice({ printer }: { readonly printer: PrinterRecord | undefined }) {
-  const { document, edit } = useSheet();
-  const isFull = document.printers.length >= LIMITS.printers.greatest;
+  const { edit } = useSheetActions();
+  const documentAtPress = useDocumentAtPress();
+  const printers = useSheetValue(({ journal }) => journal.present.printers);
+  const isFull = printers.length >= LIMITS.printers.greatest;
   return (
     <div className={styles['choice']}>
       <DocumentChoice
         path="joint.printer"
         place={PLACE}
         label="This joint is printed on"
-        choices={printersOf(document)}
+        choices={printersOf({ printers })}
         read={(value) => (typeof value === 'string' ? value : UNKNOWN)}
         write={(id) => (id === UNKNOWN ? undefined : id)}
       />
@@ -60,7 +69,7 @@ function PrinterChoice({ printer }: { readonly printer: PrinterRecord | undefine
           type="button"
           className="press"
           disabled={isFull}
-          onClick={() => edit('printers', ...addedPrinter(document))}
+          onClick={() => edit('printers', ...addedPrinter(documentAtPress()))}
         >
           Add a printer
         </button>
@@ -69,7 +78,7 @@ function PrinterChoice({ printer }: { readonly printer: PrinterRecord | undefine
             type="button"
             className="press"
             aria-label={`Take out ${printer.name}`}
-            onClick={() => edit('printers', ...withoutPrinter(document, printer.id))}
+            onClick={() => edit('printers', ...withoutPrinter(documentAtPress(), printer.id))}
           >
             Take it out
           </button>
@@ -89,9 +98,9 @@ interface CalibratedProps {
 }
 
 function Calibrated({ index, printer }: CalibratedProps) {
-  const { document } = useSheet();
-  const own = holeAxisOf(document.joint);
-  const calibrations = calibrationsOf(printer, document.caliper.permissibleError_mm);
+  const own = useSheetValue(({ journal }) => holeAxisOf(journal.present.joint));
+  const permissibleError = useSheetValue(({ journal }) => journal.present.caliper.permissibleError_mm);
+  const calibrations = useMemo(() => calibrationsOf(printer, permissibleError), [printer, permissibleError]);
   return (
     <>
       {printer ? (
@@ -122,10 +131,9 @@ interface CurveProps {
 /** The curve along one axis: what to know of it, its numbers and its picture. */
 function Curve({ printer, calibrations, own }: CurveProps) {
   const [chosen, setChosen] = useState<HoleAxis | null>(null);
-  const { shown } = useFindings();
+  const drawn = useFindingsValue(({ shown }) => shown?.assessment.hole.drawn.value);
   const axis = chosen ?? own;
   const { calibration, places } = calibrations[axis];
-  const drawn = shown?.assessment.hole.drawn.value;
   const notices = calibrationNotices(calibration, drawn ?? calibration.range?.least ?? REFERENCE_DIAMETER);
   return (
     <section className={styles['part']} aria-label="The curve of errors">

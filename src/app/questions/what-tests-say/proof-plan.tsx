@@ -8,7 +8,7 @@ import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { QuantityField } from '../../fields/quantity-field.tsx';
 import { definitionOf, fromDocument } from '../../state/quantity-of-key.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { useFindings, useSheetValue } from '../../state/sheet-context.ts';
 import { ProofNotes } from './proof-notes.tsx';
 import { ProofValue } from './proof-value.tsx';
 import { scaleText } from './scale-text.ts';
@@ -29,13 +29,13 @@ const USUAL_LOAD = 100;
 /** How long the joint is under load, and how much more a short pull must show for it; what its tests say of the scatter. */
 function useProofOfJoint() {
   const { joint, evidence } = useFindings();
-  const { document } = useSheet();
+  const isUsed = useSheetValue(({ journal }) => journal.present.evidence === 'used');
   const admission = admit(joint);
   return {
     pull: joint.loads.pull,
     warmth: joint.loads.serviceTemperature,
     lastingOfJoint: admission.kind === 'admitted' ? lastingLoadOf(admission.joint) : undefined,
-    within: scatterOf(document.evidence === 'used' ? evidence?.ofJoint : undefined),
+    within: scatterOf(isUsed ? evidence?.ofJoint : undefined),
   };
 }
 

@@ -17,7 +17,7 @@ import {
 } from '../../../wording/what-tests-say.ts';
 import { HOST_MATERIALS } from '../../joint/choices.ts';
 import { insertName } from '../../joint/drawer/insert-name.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { useFindings, useSheetValue } from '../../state/sheet-context.ts';
 import { BondTable } from './bond-table.tsx';
 import { nameOfTested } from './names.ts';
 import { SamplePart } from './sample-part.tsx';
@@ -39,8 +39,8 @@ const numbersOf = ({ median, characteristic }: Capacity) => ({
 
 /** All that the tests of one set-up say. */
 export function SetupPart({ setup, isOwn }: SetupPartProps) {
-  const { document } = useSheet();
-  const printer = document.printers.find(({ id }) => id === setup.printer)?.name ?? setup.printer;
+  const printers = useSheetValue(({ journal }) => journal.present.printers);
+  const printer = printers.find(({ id }) => id === setup.printer)?.name ?? setup.printer;
   const material = HOST_MATERIALS.find(({ value }) => value === setup.material)?.label ?? setup.material;
   const { broke, coupons } = setup.posterior.unpulled;
   const size = useSizeOf(setup);
@@ -99,7 +99,7 @@ function useSizeOf({ tested }: SetupEvidence): string {
 
 function MovedSentence({ setup, isOwn }: SetupPartProps) {
   const { joint, shown } = useFindings();
-  const { document } = useSheet();
+  const isLeftOut = useSheetValue(({ journal }) => journal.present.evidence === 'left-out');
   const admission = admit(joint);
   const { coupons, broke } = setup.posterior.unpulled;
   const { sign, words } = broke === 0 ? STANDINGS.estimate : STANDINGS.measured;
@@ -132,7 +132,7 @@ function MovedSentence({ setup, isOwn }: SetupPartProps) {
       <span className="line">
         {sign} {words}
       </span>
-      {isOwn && document.evidence === 'left-out' ? <b> The answers leave this out.</b> : null}
+      {isOwn && isLeftOut ? <b> The answers leave this out.</b> : null}
     </p>
   );
 }
