@@ -14,6 +14,7 @@ import {
   sentenceOfRescue,
   sentenceOfVerdict,
 } from '../wording/existing-hole.ts';
+import { plainText } from '../wording/sentence.ts';
 import { rounded } from './rounded.ts';
 
 interface InHole {
@@ -40,7 +41,9 @@ function numbersOf(finding: ExistingFinding) {
   const { existing, bore, limits, given } = finding;
   return {
     verdict: finding.verdict,
-    sentence: `${sentenceOfBore(finding)} ${sentenceOfVerdict(finding)} ${sentenceOfDepth(finding)}`,
+    sentence: [sentenceOfBore, sentenceOfVerdict, sentenceOfDepth]
+      .map((of) => plainText(of(finding)))
+      .join(' '),
     known: existing.known,
     bore_mm: rounded(bore.value),
     smallestBore_mm: rounded(limits.smallest.value),
@@ -67,7 +70,7 @@ function rescueOf(rescue: Rescue) {
     code: rescue.code,
     name: nameOfRescue(rescue.code),
     possible: rescue.kind === 'possible',
-    sentence: sentenceOfRescue(rescue),
+    sentence: plainText(sentenceOfRescue(rescue)),
   };
   if (rescue.kind === 'impossible') return { ...head, why: rescue.why };
   if (rescue.code === 'self-tapping-insert') return { ...head, holdsCharacteristic_N: null };
@@ -80,7 +83,7 @@ function rescueOf(rescue: Rescue) {
     case 'drill-deeper':
       return { ...head, ...gain, depth_mm: rescue.depth.value };
     case 'nut-behind':
-      return { ...head, ...gain, screwLength_mm: rescue.screwLength };
+      return { ...head, ...gain, screwLength_mm: rescue.screwLength.value };
     case 'reprint':
       return { ...head, ...gain, drawnDiameter_mm: rescue.drawn.value, depth_mm: rescue.depth.value };
   }

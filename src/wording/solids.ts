@@ -1,6 +1,6 @@
 import type { EndKind, FoundHole } from '../core/hole-finding/hole.ts';
 import type { ReadingNotice, ReadingRefusal, SolidFormat } from '../solids/reading.ts';
-import { countWord, decimalText, lengthNumber, lengthText } from './amount.ts';
+import { countWord, decimalText, lengthText } from './amount.ts';
 
 const BYTES_PER_MEGABYTE = 1_000_000;
 const megabytes = (bytes: number): string => `${decimalText(bytes / BYTES_PER_MEGABYTE, 1)}\u00a0MB`;
@@ -41,10 +41,6 @@ const FAR_ENDS = {
 /** What stands at the ends of a hole: "blind", "wider mouth, through". */
 export const endsText = ({ ends }: Pick<FoundHole, 'ends'>): string =>
   `${MOUTHS[ends.mouth]}${FAR_ENDS[ends.far]}`;
-
-/** Where the mouth is, as the file counts: "12.0, 8.5, 9.0". */
-export const mouthText = ({ mouth: { x, y, z } }: Pick<FoundHole, 'mouth'>): string =>
-  [x, y, z].map(lengthNumber).join(', ');
 
 /** Why a file of a part is not read, and what to do. */
 export function sentenceOfReading(refusal: ReadingRefusal): string {

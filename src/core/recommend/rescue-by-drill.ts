@@ -47,7 +47,7 @@ export function drillFor({ limits }: Pick<ExistingFinding, 'limits'>, wanted: De
 /**
  * Wall that a drill leaves of the printed one.
  *
- *     t' = t − (Dr − Dt)/2
+ *     t' = max(0, t − (Dr − Dt)/2)
  *
  * @param wall - t [mm]
  * @param drill - Dr [mm]
@@ -58,9 +58,9 @@ export function drillFor({ limits }: Pick<ExistingFinding, 'limits'>, wanted: De
  */
 export const wallLeftBy = (wall: Derived, drill: Derived, bore: Derived): Derived => ({
   symbol: 't_r',
-  value: wall.value - (drill.value - bore.value) / 2,
+  value: Math.max(0, wall.value - (drill.value - bore.value) / 2),
   unit: 'mm',
-  formula: 't − (D_dr − D_t)/2',
+  formula: 'max(0, t − (D_dr − D_t)/2)',
   entries: [entryFrom(wall), entryFrom(drill), entryFrom(bore)],
   source: 'own-model',
   standing: 'estimate',
@@ -88,24 +88,16 @@ export function rescueByOpening(joint: AnswerableJoint, insert: Insert, finding:
   const code = 'open-up';
   const { bore, limits, existing, wanted } = finding;
   if (bore.value >= limits.pilot.value) {
-    return { kind: 'impossible', code, why: 'not-too-small', bore: bore.value };
+    return { kind: 'impossible', code, why: 'not-too-small', bore };
   }
   const drill = drillFor(finding, wanted);
   if (!drill) {
-    const [least, greatest] = [limits.pilot.value, limits.largest.value];
-    return { kind: 'impossible', code, why: 'no-drill', least, greatest };
+    return { kind: 'impossible', code, why: 'no-drill', least: limits.pilot, greatest: limits.largest };
   }
   const wallLeft = wallLeftBy(wallThickness(joint.host), drill, bore);
   const line = joint.host.wall.lineWidth;
   if (wallLeft.value < line) {
-    return {
-      kind: 'impossible',
-      code,
-      why: 'wall-drilled-away',
-      drill: drill.value,
-      wallLeft: Math.max(0, wallLeft.value),
-      least: line,
-    };
+    return { kind: 'impossible', code, why: 'wall-drilled-away', drill, wallLeft, least: line };
   }
   const tried = tryInsert(openedUp(joint, existing, { drill, wallLeft }), insert);
   return !tried || isHopelessVerdict(tried.verdict)
@@ -123,20 +115,20 @@ export function rescueByDepth(
     return undefined;
   }
   const code = 'drill-deeper';
-  const depth = withoutDust(Math.ceil(depthNeeded.value / DRILL_STEP - DUST) * DRILL_STEP);
+  const depth = deepened(depthNeeded);
   const { thickness } = joint.host;
-  if (thickness - depth < LEAST_FLOOR) {
+  if (thickness - depth.value < LEAST_FLOOR) {
     return { kind: 'impossible', code, why: 'no-floor-left', depth, thickness, floor: LEAST_FLOOR };
   }
-  const deeper = { ...joint, holes: { ...joint.holes, existing: { ...existing, depth } } };
+  const deeper = { ...joint, holes: { ...joint.holes, existing: { ...existing, depth: depth.value } } };
   const tried = tryInsert(deeper, insert);
   return !tried || isHopelessVerdict(tried.verdict)
     ? { kind: 'impossible', code, why: 'still-does-not-fit' }
-    : { kind: 'possible', code, depth: deepened(depth, depthNeeded), verdict: tried.verdict, ...tried.gain };
+    : { kind: 'possible', code, depth, verdict: tried.verdict, ...tried.gain };
 }
 
-const deepened = (depth: number, needed: Derived): Derived => ({
-  ...givenDepth(depth),
+const deepened = (needed: Derived): Derived => ({
+  ...givenDepth(withoutDust(Math.ceil(needed.value / DRILL_STEP - DUST) * DRILL_STEP)),
   formula: '⌈T_n/(0.1 mm)⌉ · 0.1 mm',
   entries: [entryFrom(needed)],
   source: 'own-model',

@@ -3,6 +3,7 @@ import type { AnswerableJoint } from '../joint/stop.ts';
 import { pressedPlastic } from '../pull-out/pressed-plastic.ts';
 import { bearingArea } from '../screws/head-bearing.ts';
 import type { HexNut, Screw, Washer } from '../screws/screw.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { Rescue } from './rescue.ts';
 import { isEnough } from './tried-insert.ts';
 
@@ -25,21 +26,21 @@ const STAND_OUT_PITCHES = 1;
  * @source iso-4032 sizes of the nut
  * @source printed-materials compressive strength and creep ratio
  */
-export function rescueByNut(joint: AnswerableJoint, bore: number, nuts: readonly HexNut[]): Rescue {
+export function rescueByNut(joint: AnswerableJoint, bore: Derived, nuts: readonly HexNut[]): Rescue {
   const code = 'nut-behind';
   const { screw } = joint;
   const nut = nuts.find(({ thread }) => thread === screw.thread.id);
   if (!nut) return { kind: 'impossible', code, why: 'no-nut-known', thread: screw.thread.designation };
   const washer = screw.washer ?? screw.alternatives.washer;
   const outside = washer?.outsideDiameter ?? nut.bearingDiameter;
-  const hole = Math.max(bore, screw.thread.clearanceHoles.medium, washer?.holeDiameter ?? 0);
-  if (outside <= hole) return { kind: 'impossible', code, why: 'falls-through', outside, hole };
+  const hole = holeUnder(bore, screw, washer);
+  if (outside <= hole.value) return { kind: 'impossible', code, why: 'falls-through', outside, hole };
   const least = lengthThrough(joint, nut, washer);
-  const screwLength = screw.standardLengths.find((length) => length >= least);
-  if (screwLength === undefined) {
+  const length = screw.standardLengths.find((standard) => standard >= least.value);
+  if (length === undefined) {
     return { kind: 'impossible', code, why: 'no-screw-length', least, longest: longestOf(screw) };
   }
-  const area = bearingArea({ shape: 'cylindrical', outerDiameter: outside, holeDiameter: hole });
+  const area = bearingArea({ shape: 'cylindrical', outerDiameter: outside, holeDiameter: hole.value });
   const { strengths, material } = surroundingsOf(joint);
   const { characteristic: holds } = pressedPlastic({
     symbol: 'F_nb',
@@ -53,7 +54,7 @@ export function rescueByNut(joint: AnswerableJoint, bore: number, nuts: readonly
     nut,
     ...(washer ? { washer } : {}),
     area,
-    screwLength,
+    screwLength: shortestFrom(least, length),
     holds,
     isEnough: isEnough(joint, holds.value),
   };
@@ -61,10 +62,52 @@ export function rescueByNut(joint: AnswerableJoint, bore: number, nuts: readonly
 
 const longestOf = ({ standardLengths }: Screw): number => Math.max(0, ...standardLengths);
 
+/** Hole that nut or washer lies on. */
+function holeUnder(bore: Derived, { thread }: Screw, washer: Washer | undefined): Derived {
+  const clearance = thread.clearanceHoles.medium;
+  const inWasher = washer?.holeDiameter ?? 0;
+  return {
+    symbol: 'D_n',
+    value: Math.max(bore.value, clearance, inWasher),
+    unit: 'mm',
+    formula: washer ? 'max(D_t, d_h, d_o)' : 'max(D_t, d_h)',
+    entries: [
+      entryFrom(bore),
+      entry('d_h', clearance, 'mm'),
+      ...(washer ? [entry('d_o', inWasher, 'mm')] : []),
+    ],
+    source: 'own-model',
+    standing: bore.standing,
+  };
+}
+
+const shortestFrom = (least: Derived, length: number): Derived => ({
+  ...least,
+  symbol: 'l',
+  value: length,
+  formula: 'shortest standard length from l_least on',
+  entries: [entryFrom(least)],
+});
+
 /** Least length of a screw from its head through both parts, washers and nut, mm. */
-function lengthThrough({ clamped, gap, host, screw }: AnswerableJoint, nut: HexNut, washer?: Washer): number {
-  const underHead = screw.washer?.thickness ?? 0;
-  const behind = washer?.thickness ?? 0;
-  const parts = clamped.thickness + gap + host.thickness;
-  return underHead + parts + behind + nut.thickness + STAND_OUT_PITCHES * screw.thread.pitch;
+function lengthThrough(joint: AnswerableJoint, nut: HexNut, washer?: Washer): Derived {
+  const { clamped, gap, host, screw } = joint;
+  const entries = [
+    entry('lid', clamped.thickness, 'mm'),
+    entry('gap', gap, 'mm'),
+    entry('part', host.thickness, 'mm'),
+    ...(screw.washer ? [entry('washer', screw.washer.thickness, 'mm')] : []),
+    ...(washer ? [entry('t_w', washer.thickness, 'mm')] : []),
+    entry('m_n', nut.thickness, 'mm'),
+  ];
+  const { pitch } = screw.thread;
+  return {
+    symbol: 'l_least',
+    value: entries.reduce((sum, { value }) => sum + value, STAND_OUT_PITCHES * pitch),
+    unit: 'mm',
+    formula: `${entries.map(({ symbol }) => symbol).join(' + ')} + P`,
+    entries: [...entries, entry('P', pitch, 'mm')],
+    source: 'trade-practice',
+    standing: 'common-practice',
+  };
 }

@@ -47,8 +47,8 @@ export type Rescue =
       readonly nut: HexNut;
       readonly washer?: Washer;
       readonly area: Derived;
-      /** Shortest standard screw that fills the nut, mm. */
-      readonly screwLength: number;
+      /** Shortest standard screw that fills the nut. */
+      readonly screwLength: Derived;
     })
   | {
       readonly kind: 'possible';
@@ -68,24 +68,25 @@ export type Rescue =
 /** Why a rescue is none here; lengths in mm. */
 export type Impossible =
   | { readonly code: 'another-insert'; readonly why: 'none-in-drawer' }
-  | { readonly code: 'open-up'; readonly why: 'not-too-small'; readonly bore: number }
+  | { readonly code: 'open-up'; readonly why: 'not-too-small'; readonly bore: Derived }
   | {
       readonly code: 'open-up';
       readonly why: 'no-drill';
-      readonly least: number;
-      readonly greatest: number;
+      readonly least: Derived;
+      readonly greatest: Derived;
     }
   | {
       readonly code: 'open-up';
       readonly why: 'wall-drilled-away';
-      readonly drill: number;
-      readonly wallLeft: number;
+      readonly drill: Derived;
+      readonly wallLeft: Derived;
+      /** One line of the printed wall. */
       readonly least: number;
     }
   | {
       readonly code: 'drill-deeper';
       readonly why: 'no-floor-left';
-      readonly depth: number;
+      readonly depth: Derived;
       readonly thickness: number;
       readonly floor: number;
     }
@@ -95,12 +96,12 @@ export type Impossible =
       readonly code: 'nut-behind';
       readonly why: 'falls-through';
       readonly outside: number;
-      readonly hole: number;
+      readonly hole: Derived;
     }
   | {
       readonly code: 'nut-behind';
       readonly why: 'no-screw-length';
-      readonly least: number;
+      readonly least: Derived;
       readonly longest: number;
     }
   | { readonly code: 'reprint'; readonly why: 'no-room' };

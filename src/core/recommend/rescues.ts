@@ -44,7 +44,7 @@ export function rescuesFor(need: InNeed): readonly Rescue[] {
     byAnotherInsert(need),
     rescueByOpening(joint, insert, finding),
     ...(deeper ? [deeper] : []),
-    rescueByNut(joint, finding.bore.value, nuts),
+    rescueByNut(joint, finding.bore, nuts),
     { kind: 'possible', code: 'self-tapping-insert', ...SELF_TAPPING },
     byReprint(joint, insert),
   ];

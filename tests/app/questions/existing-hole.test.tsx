@@ -66,7 +66,7 @@ describe('a hole that is there', () => {
     const user = show();
     await user.selectOptions(screen.getByLabelText('The hole is'), 'as-drawn');
     expect(screen.getByLabelText('Diameter as drawn ⌀')).toHaveValue('4.50');
-    expect(screen.getByText(/Drawn at 4\.50 mm, it is expected to come out at 4\.25 mm/)).toBeVisible();
+    expect(screen.getByText(/^Drawn at 4\.50 mm/)).toHaveTextContent('expected to come out at 4.25 mm');
   });
 
   test('takes a depth and gives it up again', async () => {
@@ -93,6 +93,20 @@ describe('a hole that is there', () => {
     await user.click(within(row).getByRole('button', { name: /^Bite of the knurl/ }));
     expect(screen.getAllByText(/4\.42/).length).toBeGreaterThan(1);
     expect(within(row).getByRole('button', { expanded: true })).toBeVisible();
+  });
+
+  test('opens the numbers of its sentences and of its ruler as calculations', async () => {
+    const user = show(measured(4.5, 7));
+    // A number may stand in the sentence and on the ruler's line.
+    const press = async (name: RegExp) => {
+      const [button] = screen.getAllByRole('button', { name });
+      await user.click(button ?? document.body);
+      expect(screen.getByRole('region', { name: /^Derivation/ }).getAttribute('aria-label')).toMatch(name);
+      await user.keyboard('{Escape}');
+    };
+    await press(/Largest bore that the knurl still bites in, 4\.46\smm/);
+    await press(/Smallest bore that the pilot drops into, 4\.11\smm/);
+    expect(rowOf(/^Bores that fit/)).toHaveTextContent('4.21 mm to 4.46 mm');
   });
 });
 
@@ -133,9 +147,7 @@ describe('ways out of a hole that does not serve', () => {
 
   test('say why not, and of a self-tapping insert that no force is known', () => {
     show(measured(4.78));
-    expect(
-      within(rowOf(/^Open the hole up/)).getByText('At 4.78 mm it is wide enough already.'),
-    ).toBeVisible();
+    expect(rowOf(/^Open the hole up/)).toHaveTextContent('At 4.78 mm it is wide enough already.');
     const selfTapping = rowOf(/^A self-tapping insert/);
     expect(within(selfTapping).getByText('not known')).toBeVisible();
     expect(within(selfTapping).getByText(/common practice/)).toBeVisible();

@@ -3,6 +3,7 @@ import { fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import { HoleFinder } from '../../../src/app/questions/existing-hole/hole-finder.tsx';
 import { useSheet } from '../../../src/app/state/sheet-context.ts';
 import { SheetProvider } from '../../../src/app/state/sheet-provider.tsx';
@@ -46,7 +47,9 @@ const status = () => screen.getByRole('status', { name: '' });
 const shown = (find: FindHolesOfFile) => {
   render(
     <SheetProvider first={SENSOR_LID}>
-      <HoleFinder find={find} />
+      <DerivationsProvider>
+        <HoleFinder find={find} />
+      </DerivationsProvider>
       <HoleOfDocument />
     </SheetProvider>,
   );
@@ -66,6 +69,14 @@ describe('HoleFinder', () => {
     expect(status()).toHaveTextContent('Hole 1, ⌀ 4.45 mm, is taken over');
     expect(holeOfDocument()).toEqual({ diameter_mm: 4.45, known: 'as-drawn', depth_mm: 7.2 });
   });
+  test('opens what was found of a hole as calculations', async () => {
+    const user = shown(() => Promise.resolve({ kind: 'done', output: found([HOLE]) }));
+    fireEvent.change(field(), { target: { files: [part()] } });
+    await user.click(await screen.findByRole('button', { name: 'Hole 1, depth, 7.2 mm, open derivation' }));
+    expect(screen.getByRole('region', { name: /^Derivation: Hole 1, depth/ })).toHaveTextContent(
+      'height of the chamfer at the mouth0.5',
+    );
+  });
   test('tells holes apart by their ends, their lie and where their mouth is', async () => {
     const leaning: FoundHole = {
       ...HOLE,
@@ -76,7 +87,8 @@ describe('HoleFinder', () => {
     };
     shown(() => Promise.resolve({ kind: 'done', output: found([HOLE, leaning]) }));
     fireEvent.change(field(), { target: { files: [part()] } });
-    const [, one, other] = within(await screen.findByRole('table')).getAllByRole('row');
+    // Below each row stands the empty one that its calculations open in.
+    const [, one, , other] = within(await screen.findByRole('table')).getAllByRole('row');
     expect(one).toHaveTextContent(/upright\s*blind\s*3\.0, 4\.0, 9\.0/);
     expect(other).toHaveTextContent(/oblique, 32°\s*wider mouth, through\s*12\.25, [−-]8\.5, 7\.0/);
   });

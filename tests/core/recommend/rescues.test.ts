@@ -11,6 +11,7 @@ import { CATALOGUE } from '../../../src/data/catalogue.ts';
 import { NUTS } from '../../../src/data/nuts.ts';
 import { openDocument } from '../../../src/storage/open-document.ts';
 import { type ResolvedDocument, resolveDocument } from '../../../src/storage/resolve.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { anyDocument } from '../../support/any-document.ts';
 import fc from '../../support/fast-check.ts';
 import { type Changes, given, insertRecord, jointDocument, resolved } from '../../support/joints.ts';
@@ -97,11 +98,11 @@ describe('rescuesFor a hole too wide', () => {
     });
   });
   test('does not open it up', () => {
-    expect(rescue(rescues, 'open-up')).toEqual({
+    expect(rescue(rescues, 'open-up')).toMatchObject({
       kind: 'impossible',
       code: 'open-up',
       why: 'not-too-small',
-      bore: 4.78,
+      bore: { value: 4.78 },
     });
   });
   test('gives what a nut on a washer bears for years: π/4·(7² − 4.78²) mm² (hand calculation)', () => {
@@ -111,7 +112,10 @@ describe('rescuesFor a hole too wide', () => {
     const { compressive, creep } = { compressive: nut.holds.value / nut.area.value, creep: 0.6 };
     expect(compressive).toBeGreaterThan(creep);
     // Lid 2.7, part 11.3, washer 0.5, nut 2.4 and a pitch of 0.5 mm: 17.4 mm.
-    expect(nut.screwLength).toBe(20);
+    expect(nut.screwLength.value).toBe(20);
+    const [least] = nut.screwLength.entries;
+    expectRelative(least?.value ?? 0, 17.4);
+    expectRelative((least?.from && evaluated(least.from)) ?? 0, 17.4);
   });
   test('prints anew what the insert wants', () => {
     expect(rescue(rescues, 'reprint')).toMatchObject({
@@ -161,6 +165,8 @@ describe('rescuesFor a hole too small', () => {
     expect(rescue(inBore(3.9, thin), 'open-up')).toMatchObject({
       kind: 'impossible',
       why: 'wall-drilled-away',
+      // 0.51 mm less half of 4.3 − 3.9 mm.
+      wallLeft: { value: expect.closeTo(0.31, 9) as number },
       least: 0.43,
     });
   });
@@ -177,7 +183,7 @@ describe('rescuesFor a hole too shallow', () => {
     expect(rescue(inBore(4.3, { host: { thickness_mm: 6.7 } }, 5.1), 'drill-deeper')).toMatchObject({
       kind: 'impossible',
       why: 'no-floor-left',
-      depth: 6,
+      depth: { value: 6 },
       thickness: 6.7,
     });
   });
@@ -188,7 +194,7 @@ describe('rescuesFor a hole too shallow', () => {
 
 describe('a nut behind', () => {
   test.each([
-    ['its washer falls through', inBore(7.1), { why: 'falls-through', outside: 7, hole: 7.1 }],
+    ['its washer falls through', inBore(7.1), { why: 'falls-through', outside: 7, hole: { value: 7.1 } }],
     [
       'no standard screw is long enough',
       inBore(4.78, { host: { thickness_mm: 27 } }),
@@ -196,6 +202,12 @@ describe('a nut behind', () => {
     ],
   ] as const)('is none where %s', (_, rescues, why) => {
     expect(rescue(rescues, 'nut-behind')).toMatchObject({ kind: 'impossible', ...why });
+  });
+  test('lies on the widest of bore, clearance hole and hole of the washer', () => {
+    const none = rescue(inBore(7.1), 'nut-behind');
+    if (none.kind !== 'impossible' || none.why !== 'falls-through') throw new Error('it falls through');
+    expect(none.hole.entries.map(({ symbol }) => symbol)).toEqual(['D_t', 'd_h', 'd_o']);
+    expect(evaluated(none.hole)).toBe(7.1);
   });
   test('is none where no nut is known for an inch thread', () => {
     const inch = insertRecord({ thread: 'UNC-6-32', knurlDiameter_mm: [5.6], pilotDiameter_mm: [4.7] });

@@ -1,7 +1,13 @@
-import { depthFromFace, type FoundHole } from '../../../core/hole-finding/hole.ts';
+import { foundFigures } from '../../../core/hole-finding/found-figures.ts';
+import type { FoundHole } from '../../../core/hole-finding/hole.ts';
+import type { Derived } from '../../../core/sources/derived.ts';
 import { diameterNumber, lengthNumber } from '../../../wording/amount.ts';
-import { axisText, endsText, mouthText } from '../../../wording/solids.ts';
+import { axisText, endsText } from '../../../wording/solids.ts';
+import { ComputedValue } from '../../derivation/computed-value.tsx';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import styles from './hole-finder.module.css';
+
+const COLUMNS = 9;
 
 interface FoundTableProps {
   readonly holes: readonly FoundHole[];
@@ -64,26 +70,40 @@ interface HoleRowProps {
 }
 
 function HoleRow({ hole, number, onUse }: HoleRowProps) {
+  const { cornerDiameter, acrossFlats, depth, mouth } = foundFigures(hole);
+  const slot = `found hole ${number}`;
+  const shown = (of: Derived, text: string, what: string) => (
+    <ComputedValue derived={of} text={text} label={`Hole ${number}, ${what}, ${text} mm`} />
+  );
+  const length = (of: Derived, what: string) => shown(of, lengthNumber(of.value), what);
   return (
-    <tr>
-      <td>{number}</td>
-      <th scope="row">{diameterNumber(hole.cornerDiameter)}</th>
-      <td>{diameterNumber(hole.acrossFlats)}</td>
-      <td>{lengthNumber(depthFromFace(hole))}</td>
-      <td>{hole.facets}</td>
-      <td>{axisText(hole)}</td>
-      <td>{endsText(hole)}</td>
-      <td>{mouthText(hole)}</td>
-      <td>
-        <button
-          type="button"
-          className="press"
-          aria-label={`Use hole ${number}, ${diameterNumber(hole.cornerDiameter)} mm`}
-          onClick={() => onUse(hole, number)}
-        >
-          Use
-        </button>
-      </td>
-    </tr>
+    <DerivationRow slot={slot}>
+      <tr>
+        <td>{number}</td>
+        <th scope="row">
+          {shown(cornerDiameter, diameterNumber(cornerDiameter.value), 'diameter across corners')}
+        </th>
+        <td>{shown(acrossFlats, diameterNumber(acrossFlats.value), 'diameter across flats')}</td>
+        <td>{length(depth, 'depth')}</td>
+        <td>{hole.facets}</td>
+        <td>{axisText(hole)}</td>
+        <td>{endsText(hole)}</td>
+        <td>
+          {length(mouth.x, 'x of the mouth')}, {length(mouth.y, 'y of the mouth')},{' '}
+          {length(mouth.z, 'z of the mouth')}
+        </td>
+        <td>
+          <button
+            type="button"
+            className="press"
+            aria-label={`Use hole ${number}, ${diameterNumber(hole.cornerDiameter)} mm`}
+            onClick={() => onUse(hole, number)}
+          >
+            Use
+          </button>
+        </td>
+      </tr>
+      <DerivationSlot name={slot} columns={COLUMNS} />
+    </DerivationRow>
   );
 }

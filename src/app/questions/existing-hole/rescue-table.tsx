@@ -5,6 +5,7 @@ import { nameOfRescue, sentenceOfRescue } from '../../../wording/existing-hole.t
 import { STANDINGS } from '../../../wording/standing.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { insertName } from '../../joint/drawer/insert-name.ts';
 import styles from './existing-hole.module.css';
 
@@ -62,7 +63,7 @@ function RescueRow({ rescue, ...props }: RescueTableProps & { readonly rescue: R
           <Holds rescue={rescue} />
         </td>
         <td className={styles['remark']}>
-          {sentenceOfRescue(rescue)}
+          <Told sentence={sentenceOfRescue(rescue)} of={name} />
           {rescue.kind === 'possible' && rescue.code === 'self-tapping-insert' ? (
             <span className="line">
               {' '}

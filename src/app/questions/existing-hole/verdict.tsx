@@ -11,6 +11,7 @@ import {
 import { meaningOf } from '../../../wording/symbols.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { BoreRuler } from './bore-ruler.tsx';
 import styles from './existing-hole.module.css';
 
@@ -25,9 +26,12 @@ export function Verdict({ finding, name }: VerdictProps) {
   return (
     <div className={styles['verdict']}>
       <p className={styles['word']}>{VERDICT_NAMES[finding.verdict]}</p>
-      <p className={styles['why']}>
-        {sentenceOfBore(finding)} {sentenceOfVerdict(finding)}
-      </p>
+      <DerivationRow slot="existing-why">
+        <p className={styles['why']}>
+          <Told sentence={sentenceOfBore(finding)} /> <Told sentence={sentenceOfVerdict(finding)} />
+        </p>
+        <DerivationSlot name="existing-why" />
+      </DerivationRow>
       <BoreRuler finding={finding} />
       <Numbers finding={finding} name={name} />
     </div>
@@ -60,6 +64,7 @@ function Row({ id, name, value, remark }: RowProps) {
 }
 
 function Numbers({ finding, name }: VerdictProps) {
+  const { smallest, pilot, largest, knurl } = finding.limits;
   const { bore, bite, biteFactor, chance, meltVolume, meltHeight, meltVolumeWanted, given, holds } = finding;
   return (
     <table className={styles['numbers']}>
@@ -73,6 +78,21 @@ function Numbers({ finding, name }: VerdictProps) {
             <>
               a chance of <Value of={chance} text={chanceText(chance.value)} /> that it fits, as well as it is
               known
+            </>
+          }
+        />
+        <Row
+          id="limits"
+          name="Bores that fit"
+          value={
+            <>
+              <Value of={pilot} /> to <Value of={largest} />
+            </>
+          }
+          remark={
+            <>
+              from <Value of={smallest} /> on the pilot melts its way in; up to <Value of={knurl} /> the knurl
+              still touches
             </>
           }
         />
@@ -105,7 +125,7 @@ function Numbers({ finding, name }: VerdictProps) {
           id="depth"
           name="Depth needed"
           value={<Value of={finding.depthNeeded} />}
-          remark={sentenceOfDepth(finding)}
+          remark={<Told sentence={sentenceOfDepth(finding)} />}
         />
         <Row
           id="holds"
