@@ -30,10 +30,12 @@ export function holdReportOf(joint: AnswerableJoint, insert: Insert, window: Tor
     holdsAtBest: isDialled && holdsAtBest(joint, insert, hold),
     torque_Nm: torqueInNewtonMetres(torque.value),
     worst: { state: worst.id, by: worst.by, name: nameOfEnd(worst.by), margin: rounded(worst.margin) },
-    sentence: reasonForService(hold, governingMargin(worst, joint.factors), {
-      factor: joint.factors.limits,
-      isDialled,
-    }),
+    sentence: plainText(
+      reasonForService(hold, governingMargin(worst, joint.factors), {
+        factor: joint.factors.limits,
+        isDialled,
+      }),
+    ),
     states: hold.states.map((state) => stateOf(state, joint)),
     sensitivities: sensitivities(joint, insert, torque).map(({ lever, unit, step, margin, gain }) => ({
       lever,

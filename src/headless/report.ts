@@ -188,7 +188,7 @@ function torqueOf(torque: TorqueWindow) {
         kind: torque.kind,
         code: torque.code,
         ...ends,
-        sentence: sentenceOfNoTorque(torque),
+        sentence: plainText(sentenceOfNoTorque(torque)),
         openedBy: torque.openedBy.map((opening) => ({ code: opening, sentence: sentenceOfOpening(opening) })),
       };
 }

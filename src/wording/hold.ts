@@ -3,8 +3,10 @@ import type { FailureMode } from '../core/pull-out/limit.ts';
 import type { Hold } from '../core/service/hold.ts';
 import type { Margin } from '../core/service/margins.ts';
 import type { Loosening, ServiceState, StateId } from '../core/service/service-state.ts';
-import { amountText, capitalised, derivedText, durationText, factorText, temperatureText } from './amount.ts';
+import type { Derived } from '../core/sources/derived.ts';
+import { amountText, capitalised, durationText, temperatureText } from './amount.ts';
 import { MODE_AGENTS, MODE_NAMES } from './names.ts';
+import { type Sentence, said, told } from './sentence.ts';
 
 export const STATE_NAMES = {
   assembly: 'While tightening',
@@ -55,16 +57,15 @@ export function whenOf(state: ServiceState): string {
 }
 
 /** Held and asked, with the factor that is asked besides. */
-function balanceOf(margin: Margin, factor: number): string {
-  const held = derivedText(margin.held);
-  const asked = derivedText(margin.asked);
+function balanceOf(margin: Margin, factor: number): Sentence {
+  const [held, asked] = [told(margin.held), told(margin.asked)];
   switch (margin.by) {
     case 'opens':
-      return `${held} clamp, ${asked} needed`;
+      return said`${held} clamp, ${asked} needed`;
     case 'slips':
-      return `friction holds ${held}, ${asked} needed`;
+      return said`friction holds ${held}, ${asked} needed`;
     default:
-      return `${held} held, ${asked}${factor > 1 ? ` times ${amountText(factor, '-')}` : ''} asked`;
+      return said`${held} held, ${asked}${factor > 1 ? ` times ${amountText(factor, '-')}` : ''} asked`;
   }
 }
 
@@ -77,31 +78,33 @@ const clauseOf = (by: FailureMode | Loosening): string =>
   by === 'opens' || by === 'slips' ? LOOSENING_CLAUSES[by] : `${MODE_AGENTS[by]} gives way first`;
 
 /** What governs, when, and by what numbers. */
-export function sentenceOfMargin(state: ServiceState, margin: Margin, factor: number): string {
-  return `${capitalised(clauseOf(margin.by))}, ${whenOf(state)}: ${balanceOf(margin, factor)}.`;
-}
+export const sentenceOfMargin = (state: ServiceState, margin: Margin, factor: number): Sentence =>
+  said`${capitalised(clauseOf(margin.by))}${whenAndBalance(state, margin, factor)}`;
+
+const whenAndBalance = (state: ServiceState, margin: Margin, factor: number): Sentence =>
+  said`, ${whenOf(state)}: ${balanceOf(margin, factor)}.`;
 
 /** Why the joint holds or does not, in one sentence; without a setting, at the most that the limits allow. */
 export function reasonForService(
   { worst, torque }: Hold,
   margin: Margin | undefined,
   { factor, isDialled }: { readonly factor: number; readonly isDialled: boolean },
-): string {
-  const sentence = margin === undefined ? '' : sentenceOfMargin(worst, margin, factor);
-  return isDialled ? sentence : `No setting fits. At the most, ${derivedText(torque)}: ${lowered(sentence)}`;
+): Sentence {
+  if (margin === undefined) return [];
+  return isDialled
+    ? sentenceOfMargin(worst, margin, factor)
+    : said`No setting fits. At the most, ${told(torque)}: ${clauseOf(margin.by)}${whenAndBalance(worst, margin, factor)}`;
 }
 
-const lowered = (text: string): string => `${text.slice(0, 1).toLowerCase()}${text.slice(1)}`;
-
-/** The verdict on the whole life, with the torque it is for. */
-export function sentenceOfVerdict({ verdict, torque, worst }: Hold, isDialled: boolean): string {
-  const at = derivedText(torque);
+/** The verdict on the whole life, with the torque it is for and the smallest margin. */
+export function sentenceOfVerdict(hold: Hold, margin: Derived, isDialled: boolean): Sentence {
+  const [at, least] = [told(hold.torque), told(margin)];
   if (!isDialled) {
-    return `No setting fits, so there is nothing to hold; drawn at the largest torque that the limits allow, ${at}.`;
+    return said`No setting fits, so there is nothing to hold; drawn at the largest torque that the limits allow, ${at}.`;
   }
-  return verdict === 'holds'
-    ? `Dialled at ${at} it holds through its life: at the least ${factorText(worst.margin)} what is asked.`
-    : `Dialled at ${at} it does not hold ${whenOf(worst)}: ${factorText(worst.margin)} what is asked.`;
+  return hold.verdict === 'holds'
+    ? said`Dialled at ${at} it holds through its life: at the least ${least} what is asked.`
+    : said`Dialled at ${at} it does not hold ${whenOf(hold.worst)}: ${least} what is asked.`;
 }
 
 /** Beside a verdict that hangs on what is little known. */

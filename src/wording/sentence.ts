@@ -1,4 +1,5 @@
 import type { Derived } from '../core/sources/derived.ts';
+import { derivedText } from './amount.ts';
 
 /** A computed number in a sentence. */
 export interface Figure {
@@ -19,6 +20,9 @@ export const figure = (derived: Figure['derived'], text: string, what?: string):
   text,
   ...(what === undefined ? {} : { what }),
 });
+
+/** A computed number as its own derivation writes it. */
+export const told = (derived: Derived): Figure => figure(derived, derivedText(derived));
 
 /** Tag of a template: its words, with numbers and other sentences where they stand. */
 export const said = (

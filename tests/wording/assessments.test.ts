@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { recommend } from '../../src/core/recommend/recommend.ts';
-import { governingMargin } from '../../src/core/service/margins.ts';
+import { governingMargin, smallestMargin } from '../../src/core/service/margins.ts';
 import {
   conditionOfState,
   reasonForService,
@@ -62,12 +62,12 @@ describe('symbols of all numbers of many joints', () => {
 describe('sentences of all assessments', () => {
   test('are whole, with nothing of the program in them', () => {
     for (const { assessment } of all) {
-      expectSentence(reasonForHole(assessment));
-      expectSentence(reasonForTorque(assessment));
+      expectSentence(plainText(reasonForHole(assessment)));
+      expectSentence(plainText(reasonForTorque(assessment)));
       expectSentence(seatSentence(assessment.seat));
-      expectSentence(reasonForInsert(assessment, { rank: 1, rankedCount: 3, drawerCount: 7 }));
-      expectSentence(reasonForInsert(assessment, { rank: 2, rankedCount: 3, drawerCount: 7 }));
-      expectSentence(reasonForInsert(assessment, { rankedCount: 0, drawerCount: 1 }));
+      expectSentence(plainText(reasonForInsert(assessment, { rank: 1, rankedCount: 3, drawerCount: 7 })));
+      expectSentence(plainText(reasonForInsert(assessment, { rank: 2, rankedCount: 3, drawerCount: 7 })));
+      expectSentence(plainText(reasonForInsert(assessment, { rankedCount: 0, drawerCount: 1 })));
       for (const notice of assessment.notices) expectSentence(plainText(sentenceOfNotice(notice)));
     }
   });
@@ -77,13 +77,14 @@ describe('sentences of all assessments', () => {
       for (const state of hold.states) {
         const margin = governingMargin(state, joint.factors);
         expect(margin?.margin?.value).toBe(state.margin);
-        if (margin) expectSentence(sentenceOfMargin(state, margin, factor));
+        if (margin) expectSentence(plainText(sentenceOfMargin(state, margin, factor)));
         expectSentence(`${conditionOfState(state)}.`.replace(/^at/, 'At'));
       }
       const margin = governingMargin(hold.worst, joint.factors);
       for (const isDialled of [true, false]) {
-        expectSentence(reasonForService(hold, margin, { factor, isDialled }));
-        expectSentence(sentenceOfVerdict(hold, isDialled));
+        expectSentence(plainText(reasonForService(hold, margin, { factor, isDialled })));
+        const least = smallestMargin(hold.worst, joint.factors);
+        expectSentence(plainText(sentenceOfVerdict(hold, least, isDialled)));
       }
     }
   });
@@ -93,7 +94,7 @@ describe('sentences of all assessments', () => {
       if (recommendation.kind === 'stopped') continue;
       const [best] = recommendation.ranked;
       for (const { assessment } of recommendation.ranked) {
-        if (best) expectSentence(remarkOfCandidate(assessment, best.assessment));
+        if (best) expectSentence(plainText(remarkOfCandidate(assessment, best.assessment)));
       }
       for (const { rejection } of recommendation.rejected) expectSentence(sentenceOfRejection(rejection));
     }
@@ -101,9 +102,11 @@ describe('sentences of all assessments', () => {
   test('the slicer that corrects holes is named where it does', () => {
     const corrected = all.filter(({ joint }) => joint.holes.compensation === 'in-slicer');
     expect(corrected.length).toBeGreaterThan(0);
-    for (const { assessment } of corrected) expect(reasonForHole(assessment)).toContain('slicer corrects');
+    for (const { assessment } of corrected)
+      expect(plainText(reasonForHole(assessment))).toContain('slicer corrects');
     const drawn = all.filter(({ joint }) => joint.holes.compensation === 'in-cad');
-    for (const { assessment } of drawn) expect(reasonForHole(assessment)).toMatch(/printer (closes|opens)/);
+    for (const { assessment } of drawn)
+      expect(plainText(reasonForHole(assessment))).toMatch(/printer (closes|opens)/);
   });
   test.each([
     [1, 1, 'One in the drawer; it fits.'],

@@ -10,6 +10,8 @@ import {
   titleOfState,
   whenOf,
 } from '../../src/wording/hold.ts';
+import { plainText } from '../../src/wording/sentence.ts';
+import { openedBy } from './opened-by.ts';
 
 const share: Derived = {
   symbol: 'R_F',
@@ -61,12 +63,15 @@ describe('a state', () => {
 describe('sentenceOfMargin', () => {
   const [state] = STATES.after;
   test('of a mode says what gives way, when, held and asked with its factor', () => {
-    expect(sentenceOfMargin(state, marginOf('knurl-shear', 640, 181), 1.5)).toBe(
+    const margin = marginOf('knurl-shear', 640, 181);
+    const sentence = sentenceOfMargin(state, margin, 1.5);
+    expect(plainText(sentence)).toBe(
       'The knurl gives way first, after 3\u00a0years at 38\u00a0°C: 640\u00a0N held, 181\u00a0N times 1.5 asked.',
     );
+    expect(openedBy(sentence)).toEqual([margin.held, margin.asked]);
   });
   test('leaves a factor of 1 out', () => {
-    expect(sentenceOfMargin(state, marginOf('screw-yield', 2040, 1370), 1)).toContain(
+    expect(plainText(sentenceOfMargin(state, marginOf('screw-yield', 2040, 1370), 1))).toContain(
       '2,040\u00a0N held, 1,370\u00a0N asked.',
     );
   });
@@ -76,7 +81,7 @@ describe('sentenceOfMargin', () => {
       slips: ['The joint slips first', 'friction holds 212\u00a0N, 96\u00a0N needed.'],
     } as const satisfies Record<Loosening, readonly string[]>;
     for (const [by, parts] of Object.entries(endings)) {
-      const sentence = sentenceOfMargin(state, marginOf(by as Loosening, 212, 96), 1.5);
+      const sentence = plainText(sentenceOfMargin(state, marginOf(by as Loosening, 212, 96), 1.5));
       for (const part of parts) expect(sentence).toContain(part);
     }
   });

@@ -8,6 +8,7 @@ import { holdOfShown, isHeld } from '../state/shown-hold.ts';
 import { Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
 import { ComputedAnswer } from './computed-answer.tsx';
+import { ToldAnswer } from './told-answer.tsx';
 
 interface HoldAnswerProps {
   readonly joint: Joint;
@@ -24,7 +25,11 @@ export function HoldAnswer({ joint, shown }: HoldAnswerProps) {
     return (
       <>
         <div className={LESSER}>no</div>
-        {torque.kind === 'refused' ? <Why>{sentenceOfNoTorque(torque)}</Why> : null}
+        {torque.kind === 'refused' ? (
+          <Why>
+            <ToldAnswer sentence={sentenceOfNoTorque(torque)} />
+          </Why>
+        ) : null}
       </>
     );
   }
@@ -43,10 +48,12 @@ export function HoldAnswer({ joint, shown }: HoldAnswerProps) {
       <div className={LESSER}>{isHeld(shown, hold) ? value : 'no'}</div>
       {hold.verdict === 'fails' ? <Margin>{value} what is asked</Margin> : null}
       <Why>
-        {reasonForService(hold, margin, {
-          factor: joint.factors.limits,
-          isDialled: torque.kind === 'window',
-        })}
+        <ToldAnswer
+          sentence={reasonForService(hold, margin, {
+            factor: joint.factors.limits,
+            isDialled: torque.kind === 'window',
+          })}
+        />
       </Why>
     </>
   );

@@ -6,6 +6,7 @@ import styles from './answers.module.css';
 import { ComputedAnswer } from './computed-answer.tsx';
 import { BELL_HEIGHT, Bell, RULER_WIDTH, Ruler } from './ruler.tsx';
 import { bellPath, linearScale, placeLabels } from './scale.ts';
+import { ToldAnswer } from './told-answer.tsx';
 
 /** How much of the line lies outside of what fits, on either side, over what fits. */
 const ROOM = 0.75;
@@ -13,6 +14,7 @@ const ROOM = 0.75;
 /** What hole: the diameter to draw or the one that is given, its depth, and the chance that the printed bore fits. */
 export function HoleAnswer({ assessment }: { readonly assessment: JointAssessment }) {
   const { existing, drawn, boreAsPrinted, printError, depth, window } = assessment.hole;
+  const chance = chanceText(window.chance.value);
   const isDeep = !existing || existing.depth !== undefined;
   return (
     <>
@@ -42,10 +44,18 @@ export function HoleAnswer({ assessment }: { readonly assessment: JointAssessmen
       </div>
       <FitRuler assessment={assessment} />
       <Margin>
-        <b>{chanceText(window.chance.value)}</b>{' '}
+        <b>
+          <ComputedAnswer
+            derived={window.chance}
+            text={chance}
+            label={`Chance that ${existing ? 'it fits' : 'a printed bore fits'}, ${chance}`}
+          />
+        </b>{' '}
         {existing ? 'is the chance that it fits' : 'printed bores will fit'}
       </Margin>
-      <Why>{reasonForHole(assessment)}</Why>
+      <Why>
+        <ToldAnswer sentence={reasonForHole(assessment)} />
+      </Why>
     </>
   );
 }

@@ -1,4 +1,5 @@
 import type { JointAssessment } from '../../core/joint/assessment.ts';
+import { limitFactor } from '../../core/joint/limit-factor.ts';
 import { factorText, forceNumber, forceText, lengthText } from '../../wording/amount.ts';
 import { sizeOfInsert } from '../../wording/names.ts';
 import { reasonForInsert } from '../../wording/reasons.ts';
@@ -12,6 +13,7 @@ import { ComputedAnswer } from './computed-answer.tsx';
 import { holdingLimit } from './margins.ts';
 import { RULER_WIDTH, Ruler } from './ruler.tsx';
 import { linearScale, placeLabels } from './scale.ts';
+import { ToldAnswer } from './told-answer.tsx';
 
 interface InsertAnswerProps {
   readonly shown: Shown;
@@ -44,13 +46,17 @@ export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerPr
       <HoldRuler assessment={assessment} />
       <HoldMargin assessment={assessment} />
       <Why>
-        {rejection
-          ? `${sentenceOfRejection(rejection)} ${rankedCount === 0 ? 'No insert of the drawer fits this joint.' : 'Another of the drawer fits.'}`
-          : reasonForInsert(assessment, {
+        {rejection ? (
+          `${sentenceOfRejection(rejection)} ${rankedCount === 0 ? 'No insert of the drawer fits this joint.' : 'Another of the drawer fits.'}`
+        ) : (
+          <ToldAnswer
+            sentence={reasonForInsert(assessment, {
               ...(rank === undefined ? {} : { rank }),
               rankedCount,
               drawerCount,
             })}
+          />
+        )}
       </Why>
     </>
   );
@@ -95,17 +101,27 @@ function HoldRuler({ assessment }: { readonly assessment: JointAssessment }) {
 function HoldMargin({ assessment }: { readonly assessment: JointAssessment }) {
   const askers = useAskers();
   const limit = holdingLimit(assessment);
-  if (limit?.factor === undefined) {
+  const factor = limit && limitFactor(limit);
+  if (factor === undefined) {
+    const { characteristic } = assessment.holds;
+    const held = forceText(characteristic.value);
     return (
       <Margin>
-        <b>{forceText(assessment.holds.characteristic.value)}</b> in 19 of 20; no load is given
+        <b>
+          <ComputedAnswer derived={characteristic} text={held} label={`19 of 20 hold ${held}`} />
+        </b>{' '}
+        in 19 of 20; no load is given
       </Margin>
     );
   }
+  const asker = limit?.path === 'pull' ? askers.pull : 'the clamp force';
+  const times = factorText(factor.value);
   return (
     <Margin>
-      <b>{factorText(limit.factor)}</b> {limit.path === 'pull' ? askers.pull : 'the clamp force'}, as a
-      characteristic value
+      <b>
+        <ComputedAnswer derived={factor} text={times} label={`Holds ${times} ${asker}`} />
+      </b>{' '}
+      {asker}, as a characteristic value
     </Margin>
   );
 }

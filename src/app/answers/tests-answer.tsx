@@ -63,7 +63,13 @@ export function TestsAnswer() {
             label={`19 of 20 hold ${forceText(after.characteristic.value)}`}
           />
         </b>{' '}
-        in 19 of 20, {forceNumber(before.characteristic.value)} without; {sign} {words}
+        in 19 of 20,{' '}
+        <ComputedAnswer
+          derived={before.characteristic}
+          text={forceNumber(before.characteristic.value)}
+          label={`19 of 20 without the tests, ${forceText(before.characteristic.value)}`}
+        />{' '}
+        without; {sign} {words}
       </Margin>
       <Why>
         {reasonForTests({ tests: count, setups: 1, speaking: coupons, ...(isLeftOut ? { isLeftOut } : {}) })}

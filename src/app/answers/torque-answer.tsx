@@ -1,13 +1,14 @@
 import type { JointAssessment, TorqueWindow } from '../../core/joint/assessment.ts';
+import { dialMargin } from '../../core/joint/dial-margin.ts';
 import { percentText, torqueNumber, torqueText } from '../../wording/amount.ts';
 import { MODE_EVENTS, sentenceOfOpening } from '../../wording/names.ts';
 import { reasonForTorque } from '../../wording/reasons.ts';
 import { AnswerUnit, Margin, Why } from './answer.tsx';
 import styles from './answers.module.css';
 import { ComputedAnswer } from './computed-answer.tsx';
-import { dialMargin } from './margins.ts';
 import { RULER_WIDTH, Ruler } from './ruler.tsx';
 import { linearScale, placeLabels } from './scale.ts';
+import { ToldAnswer } from './told-answer.tsx';
 
 /** How much of the line lies beyond the largest torque shown. */
 const BEYOND = 1.35;
@@ -32,15 +33,31 @@ export function TorqueAnswer({ assessment }: { readonly assessment: JointAssessm
       <Margin>
         {margin.kind === 'narrow' ? (
           <>
-            <b>{torqueText(margin.width)}</b> wide: hard to hit
+            <b>
+              <ComputedAnswer
+                derived={margin.width}
+                text={torqueText(margin.width.value)}
+                label={`Width of the window, ${torqueText(margin.width.value)}`}
+              />
+            </b>{' '}
+            wide: hard to hit
           </>
         ) : (
           <>
-            <b>{percentText(margin.share)}</b> below the top of the window
+            <b>
+              <ComputedAnswer
+                derived={margin.share}
+                text={percentText(margin.share.value)}
+                label={`Dial below the top of the window, ${percentText(margin.share.value)}`}
+              />
+            </b>{' '}
+            below the top of the window
           </>
         )}
       </Margin>
-      <Why>{reasonForTorque(assessment)}</Why>
+      <Why>
+        <ToldAnswer sentence={reasonForTorque(assessment)} />
+      </Why>
     </>
   );
 }
@@ -73,7 +90,9 @@ function NoTorque({
           label={`Largest torque, ${torqueText(torque.most.value)}`}
         />
       </Margin>
-      <Why>{reasonForTorque(assessment)}</Why>
+      <Why>
+        <ToldAnswer sentence={reasonForTorque(assessment)} />
+      </Why>
       <Why>
         {opening === undefined
           ? 'No single change opens a window: it takes several, such as less load and another seat.'

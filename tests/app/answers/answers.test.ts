@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dialMargin, holdingLimit } from '../../../src/app/answers/margins.ts';
+import { holdingLimit } from '../../../src/app/answers/margins.ts';
 import { shortAnswer } from '../../../src/app/answers/short-answer.ts';
 import { CAMERA_BRACKET } from '../../../src/app/demos/camera-bracket.ts';
 import { NEW_JOINT } from '../../../src/app/demos/new-joint.ts';
@@ -11,28 +11,6 @@ const withUse = (document: JointDocument, use: JointDocument['joint']['use']): J
   ...document,
   joint: { ...document.joint, use },
 });
-const torque = (symbol: string, value: number) =>
-  ({
-    symbol,
-    value,
-    unit: 'N·mm',
-    formula: '',
-    entries: [],
-    source: 'own-model',
-    standing: 'estimate',
-  }) as const;
-const window = (least: number, most: number, dial: number) =>
-  ({
-    kind: 'window',
-    least: torque('a', least),
-    most: torque('b', most),
-    mostAtOnce: torque('b', most),
-    dial: torque('c', dial),
-    limitedBy: 'screw-yield',
-    clampForceLow: torque('d', 1),
-    clampForceHigh: torque('e', 2),
-  }) as const;
-
 describe('shortAnswer', () => {
   test('is the value with its unit', () => {
     const findings = findingsOf({ ...SENSOR_LID, chosenInsert: 'tall-five' });
@@ -50,15 +28,6 @@ describe('shortAnswer', () => {
   test('is none where no insert can be computed', () => {
     const drawer = SENSOR_LID.drawer.filter(({ thread }) => thread === 'M4');
     expect(shortAnswer('insert', findingsOf({ ...SENSOR_LID, drawer }))).toBe('none');
-  });
-});
-
-describe('dialMargin', () => {
-  test('says how far a dial stays below the top of its window', () => {
-    expect(dialMargin(window(200, 800, 600))).toEqual({ kind: 'below-top', share: 0.25 });
-  });
-  test('says how wide a window is that is hard to hit', () => {
-    expect(dialMargin(window(700, 800, 750))).toEqual({ kind: 'narrow', width: 100 });
   });
 });
 

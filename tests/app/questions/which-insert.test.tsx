@@ -57,7 +57,10 @@ describe('WhichInsert', () => {
     const { table, recommendation } = show();
     const [best] = recommendation.ranked;
     const row = within(table).getByRole('row', { name: new RegExp(`^${best?.rank} M3`) });
-    expect(within(row).getAllByRole('button', { name: /open derivation/ })).toHaveLength(4);
+    expect(within(row).getAllByRole('button', { name: /open derivation/ })).toHaveLength(5);
+    expect(
+      within(row).getByRole('button', { name: /^What is held over what is asked, .*×/ }),
+    ).toBeInTheDocument();
     await userEvent.click(within(row).getByRole('button', { name: /^Pull-out holds/ }));
     const region = within(table).getByRole('region');
     expect(region.closest('tr')?.previousElementSibling).toBe(row);

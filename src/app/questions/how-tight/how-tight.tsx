@@ -3,6 +3,9 @@ import type { Joint } from '../../../core/joint/joint.ts';
 import { percentText, torqueText } from '../../../wording/amount.ts';
 import { sentenceOfOpening } from '../../../wording/names.ts';
 import { reasonForTorque, sentenceOfNoTorque } from '../../../wording/reasons.ts';
+import { plainText, said, told } from '../../../wording/sentence.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { QuestionSection } from '../question-section.tsx';
 import styles from './how-tight.module.css';
 import { TorqueFigures } from './torque-figures.tsx';
@@ -19,14 +22,21 @@ export function HowTight({ joint, assessment }: HowTightProps) {
   const { tool } = joint;
   const aside =
     torque.kind === 'window'
-      ? `Between the least torque that keeps the joint closed and the most that leaves every part whole. ${reasonForTorque(assessment)}`
+      ? plainText(
+          said`Between the least torque that keeps the joint closed and the most that leaves every part whole. ${reasonForTorque(assessment)}`,
+        )
       : 'Between the least torque that keeps the joint closed and the most that leaves every part whole there is nothing to set.';
   return (
     <QuestionSection id="tight" question="How tight?" aside={aside}>
       {torque.kind === 'refused' && (
         <div className={styles['refused']}>
           <h3>No torque fits</h3>
-          <p>{sentenceOfNoTorque(torque)}</p>
+          <DerivationRow slot="no-torque">
+            <p>
+              <Told sentence={sentenceOfNoTorque(torque)} />
+            </p>
+            <DerivationSlot name="no-torque" />
+          </DerivationRow>
           {torque.openedBy.length > 0 ? (
             <>
               <p>Each of these alone opens a window:</p>
@@ -60,9 +70,14 @@ function ByHand({ assessment }: { readonly assessment: JointAssessment }) {
     <div className={styles['cautions']}>
       <h3>By hand</h3>
       <ul>
-        <li>
-          Hold a short key between two fingers; {torqueText(most.value)} is reached sooner than it feels.
-        </li>
+        <DerivationRow slot="by-hand">
+          <li>
+            <Told
+              sentence={said`Hold a short key between two fingers; ${told(most)} is reached sooner than it feels.`}
+            />
+            <DerivationSlot name="by-hand" />
+          </li>
+        </DerivationRow>
         <li>
           Stop when the head seats, then add a little. A turn that grows easier has stripped or pulled
           something.

@@ -2,7 +2,9 @@ import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
 import { diameterNumber, lengthNumber } from '../../../wording/amount.ts';
 import { nameOfGivenHole, reasonForHole } from '../../../wording/reasons.ts';
+import { figure, said } from '../../../wording/sentence.ts';
 import { Derivation } from '../../derivation/derivation.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { QuestionSection } from '../question-section.tsx';
 import { DrawingTable } from './drawing-table.tsx';
 import { SensitivityTable } from './sensitivity-table.tsx';
@@ -16,8 +18,8 @@ export interface WhatHoleProps {
 export function WhatHole({ joint, assessment }: WhatHoleProps) {
   const { existing, boreAsPrinted, printError, drawn, depth, chamfer, bossDiameter } = assessment.hole;
   const inSlicer = joint.holes.compensation === 'in-slicer';
-  const proposal = `Draw ⌀ ${diameterNumber(drawn.value)}, ${lengthNumber(depth.value)} deep, mouth ${lengthNumber(chamfer.value)} × 45°, boss at least ${lengthNumber(bossDiameter.value)}. `;
-  const aside = `${existing ? '' : proposal}${reasonForHole(assessment)}`;
+  const proposal = said`Draw ⌀ ${figure(drawn, diameterNumber(drawn.value))}, ${figure(depth, lengthNumber(depth.value))} deep, mouth ${figure(chamfer, lengthNumber(chamfer.value))} × 45°, boss at least ${figure(bossDiameter, lengthNumber(bossDiameter.value))}. `;
+  const aside = <Told sentence={said`${existing ? '' : proposal}${reasonForHole(assessment)}`} />;
   if (existing) {
     return (
       <QuestionSection id="hole" question="What hole?" aside={aside}>

@@ -18,6 +18,7 @@ import { remarkOfCandidate } from '../../../wording/reasons.ts';
 import { sentenceOfRejection } from '../../../wording/rejections.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { InsertSilhouette } from '../../drawing/insert-silhouette.tsx';
 import names from './name-cell.module.css';
 import styles from './which-insert.module.css';
@@ -50,7 +51,9 @@ export function RankRow({ candidate, best, insert, ...row }: RankRowProps) {
         <NameCell insert={insert} action="use this one" {...row} />
         <HoleCells assessment={assessment} />
         <TorqueCell assessment={assessment} />
-        <td className={styles['reason']}>{remarkOfCandidate(assessment, best)}</td>
+        <td className={styles['reason']}>
+          <Told sentence={remarkOfCandidate(assessment, best)} />
+        </td>
       </tr>
       <DerivationSlot name={slot} columns={COLUMNS} />
     </DerivationRow>

@@ -2,9 +2,13 @@ import { lazy, memo, Suspense, useDeferredValue, useMemo } from 'react';
 import type { Joint } from '../../../core/joint/joint.ts';
 import { admit } from '../../../core/joint/stop.ts';
 import { type Hold, holdsAtBest } from '../../../core/service/hold.ts';
+import { smallestMargin } from '../../../core/service/margins.ts';
 import { amountText } from '../../../wording/amount.ts';
 import { HOLDS_AT_BEST, sentenceOfVerdict } from '../../../wording/hold.ts';
 import { sentenceOfNoTorque } from '../../../wording/reasons.ts';
+import type { Sentence } from '../../../wording/sentence.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { useNarrowScreen } from '../../drawing/narrow-screen.ts';
 import type { Shown } from '../../state/findings.ts';
 import { holdOfShown, isHeld } from '../../state/shown-hold.ts';
@@ -42,13 +46,15 @@ const Life = memo(function Life({ joint, shown }: WillItHoldProps) {
   const admission = useMemo(() => admit(joint), [joint]);
   if (admission.kind === 'stopped') return null;
   if (hold === undefined) {
-    return assessment.torque.kind === 'refused' ? <p>{sentenceOfNoTorque(assessment.torque)}</p> : null;
+    return assessment.torque.kind === 'refused' ? (
+      <Verdict sentence={sentenceOfNoTorque(assessment.torque)} />
+    ) : null;
   }
   const held = isHeld(shown, hold);
   const isDialled = assessment.torque.kind === 'window';
   return (
     <>
-      <p className={styles['verdict']}>{sentenceOfVerdict(hold, isDialled)}</p>
+      <Verdict sentence={sentenceOfVerdict(hold, smallestMargin(hold.worst, joint.factors), isDialled)} />
       {isDialled && holdsAtBest(admission.joint, insert, hold) && <p>{HOLDS_AT_BEST}</p>}
       <States hold={hold} joint={joint} />
       <ChangeFirst joint={admission.joint} insert={insert} hold={hold} isHeld={held} />
@@ -58,6 +64,15 @@ const Life = memo(function Life({ joint, shown }: WillItHoldProps) {
     </>
   );
 });
+
+const Verdict = ({ sentence }: { readonly sentence: Sentence }) => (
+  <DerivationRow slot="hold verdict">
+    <p className={styles['verdict']}>
+      <Told sentence={sentence} />
+    </p>
+    <DerivationSlot name="hold verdict" />
+  </DerivationRow>
+);
 
 function States({ hold, joint }: { readonly hold: Hold; readonly joint: Joint }) {
   const isNarrow = useNarrowScreen();
