@@ -118,7 +118,7 @@ export function amountText(value: number, unit: CoreUnit): string {
 }
 
 /** Bores are written to a hundredth, with both decimals: 4.30 mm. */
-const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_g', 'D_f', 'D_min', 'D_max']);
+const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_g', 'D_f', 'D_j', 'D_l', 'D_min', 'D_max']);
 
 /** What is borne over what is asked is cut wherever it stands, so that no two places show two digits of one number. */
 const MARGINS: ReadonlySet<string> = new Set(['ψ', 'ψ_1']);

@@ -26,8 +26,6 @@ export const COUPON_PURPOSES = {
 const sizeText = ({ x, y, z }: OnBed): string =>
   `${lengthNumber(x)} × ${lengthNumber(y)} × ${lengthNumber(z)}${NO_BREAK_SPACE}mm`;
 
-export const onBedText = sizeText;
-
 /** Why a coupon cannot be made. */
 export function sentenceOfCouponRefusal(refusal: CouponRefusal): string {
   switch (refusal.code) {

@@ -3,10 +3,14 @@ import type { Derived } from '../../src/core/sources/derived.ts';
 import { derivationsWithin, meaningOfEntry, meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { couponSet } from '../support/coupon-set.ts';
 
+const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null;
+const isDerived = (value: object): value is Derived => 'formula' in value;
+
+/** Every number of a coupon, whether by itself or in a list or a group. */
 const numbersOf = (coupon: object): readonly Derived[] =>
-  Object.values(coupon).filter(
-    (value): value is Derived => typeof value === 'object' && value !== null && 'formula' in value,
-  );
+  Object.values<unknown>({ ...coupon })
+    .filter(isObject)
+    .flatMap((value) => (isDerived(value) ? [value] : numbersOf(value)));
 
 describe('the symbols of a coupon', () => {
   test.each(Object.entries(couponSet()))(

@@ -1,7 +1,7 @@
 import { wholeLayers } from '../holes/hole-depth.ts';
 import type { InsertAxis } from '../host/host.ts';
 import { withoutDust } from '../numerics/binary-dust.ts';
-import type { Derived, Entry } from '../sources/derived.ts';
+import { type Derived, type Entry, entry } from '../sources/derived.ts';
 
 /** The printed part of the joint as far as a coupon copies it; lengths in mm. */
 export interface CouponHost {
@@ -72,34 +72,76 @@ export const noticesFor = ({ axis, bossDiameter }: CouponHost): readonly CouponN
 /** Plastic under a bore where the joint asks for no more, mm: one source asks at least 2. */
 const FLOOR = 2;
 
-/** A thickness in whole layers where layers lie across it, mm. */
-export const inLayers = (thickness: number, host: Pick<CouponHost, 'axis' | 'layerHeight'>): number =>
-  host.axis === 'along-build' ? wholeLayers(thickness, host.layerHeight) : thickness;
+/** A length of a coupon before it has its unit and its source. */
+type Way = Pick<Derived, 'symbol' | 'value' | 'formula' | 'entries'>;
 
-/** Plastic under a bore, mm: its bottom lies on a layer's border. */
-export const floorIn = (host: Pick<CouponHost, 'axis' | 'layerHeight'>): number => inLayers(FLOOR, host);
+/** A length of a coupon, mm. */
+export const couponLength = (way: Way): Derived => ({
+  ...way,
+  value: withoutDust(way.value),
+  unit: 'mm',
+  source: 'own-model',
+  standing: 'estimate',
+});
+
+/** A thickness of a coupon, mm: in whole layers where layers lie across it. */
+export const inLayers = (
+  way: Way,
+  { axis, layerHeight }: Pick<CouponHost, 'axis' | 'layerHeight'>,
+): Derived =>
+  axis === 'along-build'
+    ? couponLength({
+        ...way,
+        value: wholeLayers(way.value, layerHeight),
+        formula: `⌈${way.formula}/h⌉ · h`,
+        entries: [...way.entries, entry('h', layerHeight, 'mm')],
+      })
+    : couponLength(way);
+
+/**
+ * Plastic under a bore: its bottom lies on a layer's border.
+ *
+ *     f_c = ⌈2 mm/h⌉ · h        upright; 2 mm where it lies
+ *
+ * @param host - axis of the insert, layer height h [mm]
+ * @returns f_c [mm], ≥ 2
+ * @source trade-practice floor of 2 mm
+ */
+export const floorIn = (host: Pick<CouponHost, 'axis' | 'layerHeight'>): Derived => ({
+  ...inLayers({ symbol: 'f_c', value: FLOOR, formula: '2 mm', entries: [] }, host),
+  source: 'trade-practice',
+  standing: 'common-practice',
+});
 
 /** Widest place of a hole, mm. */
 export const mouthOf = ({ drawn, chamfer }: CouponHole): number => drawn.value + 2 * chamfer.value;
 
-/** Length across, width and height over the closed face; the height with its raised number. */
+/** Length across, width and height over the closed face, mm; the height with its raised number. */
 export interface Block {
-  readonly length: number;
-  readonly width: number;
-  readonly height: number;
+  readonly length: Derived;
+  readonly width: Derived;
+  readonly height: Derived;
+}
+
+/** Sides of a coupon as it lies on the bed, with their ways, mm. */
+export interface Sides {
+  readonly x: Derived;
+  readonly y: Derived;
+  readonly z: Derived;
 }
 
 /**
- * The box of a coupon on the bed: as modelled, or turned so that the bores lie along the bed's y axis.
+ * The sides of a coupon on the bed: as modelled, or turned so that the bores lie along the bed's y axis.
  *
  * @param block - sides as modelled, height along the bores [mm]
  * @param axis - insert axis along or across the build direction
  * @returns sides along x, y and z [mm]
  */
-export const onBed = ({ length, width, height }: Block, axis: InsertAxis): OnBed =>
-  axis === 'along-build'
-    ? { x: withoutDust(length), y: withoutDust(width), z: withoutDust(height) }
-    : { x: withoutDust(length), y: withoutDust(height), z: withoutDust(width) };
+export const sidesOnBed = ({ length, width, height }: Block, axis: InsertAxis): Sides =>
+  axis === 'along-build' ? { x: length, y: width, z: height } : { x: length, y: height, z: width };
+
+/** The box of a coupon on the bed, mm. */
+export const onBed = ({ x, y, z }: Sides): OnBed => ({ x: x.value, y: y.value, z: z.value });
 
 /** True where a box stands within the printer's room. */
 export const fitsOn = (bed: Bed, size: OnBed): boolean =>

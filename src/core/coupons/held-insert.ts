@@ -1,3 +1,4 @@
+import { type Derived, entryFrom } from '../sources/derived.ts';
 import {
   type Bed,
   type CouponHole,
@@ -34,15 +35,32 @@ export function holeFault({ host, hole }: Pick<CouponWish, 'host' | 'hole'>): Re
   return undefined;
 }
 
-/** Thickness that carries a pull or a grip, mm: 1.5 knurl diameters in whole layers. */
-export const flangeThickness = (insert: CouponInsert, host: CouponHost): number =>
-  inLayers(FLANGE_PER_KNURL * insert.knurlDiameter.value, host);
+/**
+ * Thickness that carries a pull or a grip.
+ *
+ *     t_f = ⌈1.5 · Dk/h⌉ · h        upright; 1.5 · Dk where it lies
+ *
+ * @param insert - knurl diameter Dk [mm]
+ * @param host - axis of the insert, layer height h [mm]
+ * @returns t_f [mm]
+ * @source own-model so that the ring does not bend it through
+ */
+export const flangeThickness = ({ knurlDiameter }: CouponInsert, host: CouponHost): Derived =>
+  inLayers(
+    {
+      symbol: 't_f',
+      value: FLANGE_PER_KNURL * knurlDiameter.value,
+      formula: '1.5 · D_k',
+      entries: [entryFrom(knurlDiameter)],
+    },
+    host,
+  );
 
 /** The joint's boss with the usual floor under the hole, mm; undefined in a larger part. */
 export const bossIn = (host: CouponHost, hole: CouponHole) =>
   host.bossDiameter === undefined
     ? undefined
-    : { diameter: host.bossDiameter, height: floorIn(host) + hole.depth.value };
+    : { diameter: host.bossDiameter, height: floorIn(host).value + hole.depth.value };
 
 /** The hole as plain numbers, mm. */
 export const boreIn = ({ drawn, depth, chamfer }: CouponHole) => ({

@@ -1,26 +1,24 @@
-import { withoutDust } from '../numerics/binary-dust.ts';
 import { type Derived, entry } from '../sources/derived.ts';
 import {
-  type Bed,
   type CouponHole,
   type CouponHost,
   type CouponRefusal,
   couponVolume,
   fitsOn,
-  floorIn,
   holeVolume,
   mouthOf,
   type OnBed,
   onBed,
   type Refused,
   refused,
+  type Sides,
+  sidesOnBed,
 } from './coupon.ts';
-import { LABEL_CLEARANCE, LABEL_HEIGHT, type Label, labelVolume, labelWidth, raisedBy } from './label.ts';
+import { drawnDiameters, type GaugeRow, type GaugeWish, gaugeRow } from './gauge-row.ts';
+import { type Label, labelVolume } from './label.ts';
 
 /** Bore below which a nozzle of 0.4 mm leaves nothing to measure, mm. */
 const LEAST_BORE = 1;
-/** Infill between the walls of two neighbours, mm, so that each has its own. */
-const INFILL_STRIP = 2;
 
 /** One bore of the row. */
 export interface GaugeBore {
@@ -47,54 +45,15 @@ export interface HoleGauge {
   readonly width: number;
   /** Without the raised numbers. */
   readonly thickness: number;
+  /** The diameters of the bores in their order, with their ways. */
+  readonly diameters: readonly Derived[];
+  /** The joint's own hole, with the ways to its sizes. */
+  readonly hole: CouponHole;
+  readonly floorUnder: Derived;
+  readonly sides: Sides;
   readonly onBed: OnBed;
   readonly volume: Derived;
 }
-
-export interface GaugeWish {
-  readonly host: CouponHost;
-  /** The joint's own hole: its drawn diameter stands in the row. */
-  readonly hole: CouponHole;
-  readonly count: number;
-  readonly step: number;
-  readonly bed: Bed;
-}
-
-/** Plastic round a bore, mm: that of the joint's boss, else its wall, a strip of infill and the wall of the outside. */
-function surroundOf({ host, hole }: GaugeWish): number {
-  const { bossDiameter, wall } = host;
-  return bossDiameter === undefined ? 2 * wall.value + INFILL_STRIP : (bossDiameter - hole.drawn.value) / 2;
-}
-
-/** Drawn diameters of the row, ascending, mm; the joint's own is the middle one, of an even count the one before it. */
-const diametersOf = ({ hole, count, step }: GaugeWish): readonly number[] =>
-  Array.from({ length: count }, (_, place) =>
-    withoutDust(hole.drawn.value + (place - Math.floor((count - 1) / 2)) * step),
-  );
-
-/** Where bores and numbers stand on the face, and its sides, mm. */
-function rowOf(wish: GaugeWish, diameters: readonly number[]) {
-  const { count, hole } = wish;
-  const largest = Math.max(...diameters);
-  const mouth = largest + 2 * hole.chamfer.value;
-  const surround = surroundOf(wish);
-  const label = labelWidth(count);
-  const edge = Math.max(largest / 2 + surround, label / 2 + LABEL_CLEARANCE);
-  const pitch = Math.max(largest + surround, mouth + LABEL_CLEARANCE, label + 2 * LABEL_CLEARANCE);
-  const middle = largest / 2 + surround;
-  const baseline = middle + mouth / 2 + LABEL_CLEARANCE;
-  return {
-    surround,
-    edge,
-    pitch,
-    middle,
-    baseline,
-    length: 2 * edge + (count - 1) * pitch,
-    width: Math.max(2 * middle, baseline + LABEL_HEIGHT + LABEL_CLEARANCE),
-  };
-}
-
-type Row = ReturnType<typeof rowOf>;
 
 function holeFault({ host, hole }: GaugeWish, smallest: number): CouponRefusal | undefined {
   const [chamfer, depth] = [hole.chamfer.value, hole.depth.value];
@@ -108,9 +67,13 @@ function holeFault({ host, hole }: GaugeWish, smallest: number): CouponRefusal |
 }
 
 /** Why a row does not stand on a bed, and how many of its bores would; undefined where it does. */
-function bedFault({ bed, count }: GaugeWish, size: OnBed, { edge, pitch }: Row): CouponRefusal | undefined {
+function bedFault(
+  { bed, count }: GaugeWish,
+  size: OnBed,
+  { edge, pitch }: GaugeRow,
+): CouponRefusal | undefined {
   if (fitsOn(bed, size)) return undefined;
-  const most = Math.max(0, Math.floor((bed.x - 2 * edge) / pitch + 1));
+  const most = Math.max(0, Math.floor((bed.x - 2 * edge.value) / pitch.value + 1));
   return most > 0 && fitsOn(bed, { ...size, x: 0 })
     ? { code: 'too-many-bores', count, most, bed }
     : { code: 'larger-than-bed', size, bed };
@@ -133,24 +96,24 @@ function bedFault({ bed, count }: GaugeWish, size: OnBed, { edge, pitch }: Row):
  */
 export function holeGauge(wish: GaugeWish): HoleGauge | Refused {
   const { host, hole } = wish;
-  const diameters = diametersOf(wish);
-  const fault = holeFault(wish, Math.min(...diameters));
+  const diameters = drawnDiameters(wish);
+  const drawn = diameters.map(({ value }) => value);
+  const fault = holeFault(wish, Math.min(...drawn));
   if (fault) return refused(fault);
-  const row = rowOf(wish, diameters);
-  const { surround, pitch, length, width } = row;
-  const floor = floorIn(host);
-  const raised = raisedBy(host);
-  const thickness = floor + hole.depth.value;
-  const size = onBed({ length, width, height: thickness + raised }, host.axis);
+  const row = gaugeRow(wish, diameters);
+  const { edge, pitch, middle, baseline, length, width, floor, raised } = row;
+  const sides = sidesOnBed(row, host.axis);
+  const size = onBed(sides);
   const tooLarge = bedFault(wish, size, row);
   if (tooLarge) return refused(tooLarge);
-  const across = (place: number) => row.edge + place * pitch;
-  const bores = diameters.map(
-    (drawn, place): GaugeBore => ({ number: place + 1, drawn, at: [across(place), row.middle] }),
+  const across = (place: number) => edge.value + place * pitch.value;
+  const bores = drawn.map(
+    (diameter, place): GaugeBore => ({ number: place + 1, drawn: diameter, at: [across(place), middle] }),
   );
   const labels = bores.map(
-    ({ number }, place): Label => ({ number, at: [across(place), row.baseline], raised }),
+    ({ number }, place): Label => ({ number, at: [across(place), baseline], raised: raised.value }),
   );
+  const thickness = floor.value + hole.depth.value;
   return {
     kind: 'hole-gauge',
     axis: host.axis,
@@ -158,25 +121,29 @@ export function holeGauge(wish: GaugeWish): HoleGauge | Refused {
     labels,
     depth: hole.depth.value,
     chamfer: hole.chamfer.value,
-    floor,
-    pitch,
-    surround,
-    length,
-    width,
+    floor: floor.value,
+    pitch: pitch.value,
+    surround: row.surround.value,
+    length: length.value,
+    width: width.value,
     thickness,
+    diameters,
+    hole,
+    floorUnder: floor,
+    sides,
     onBed: size,
-    volume: volumeOf({ block: length * width * thickness, hole, diameters, labels }),
+    volume: volumeOf({ block: length.value * width.value * thickness, hole, drawn, labels }),
   };
 }
 
 function volumeOf(given: {
   readonly block: number;
   readonly hole: CouponHole;
-  readonly diameters: readonly number[];
+  readonly drawn: readonly number[];
   readonly labels: readonly Label[];
 }): Derived {
-  const { block, hole, diameters, labels } = given;
-  const bores = diameters.reduce(
+  const { block, hole, drawn, labels } = given;
+  const bores = drawn.reduce(
     (sum, value) => sum + holeVolume({ ...hole, drawn: { ...hole.drawn, value } }),
     0,
   );

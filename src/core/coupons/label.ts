@@ -1,5 +1,5 @@
-import { wholeLayers } from '../holes/hole-depth.ts';
-import type { InsertAxis } from '../host/host.ts';
+import { type Derived, type Entry, entry } from '../sources/derived.ts';
+import { type CouponHost, inLayers } from './coupon.ts';
 
 /** A corner of an outline in the plane of a face, mm. */
 export type Corner = readonly [across: number, up: number];
@@ -139,9 +139,17 @@ export const labelVolume = ({ number, raised }: Pick<Label, 'number' | 'raised'>
 /**
  * How far a number stands out of its face: up to whole layers where it lies on top of the print.
  *
- * @param host - axis of the insert, layer height [mm]
- * @returns height [mm], ≥ 0.6
+ *     r_n = ⌈0.6 mm/h⌉ · h        upright; 0.6 mm where it lies
+ *
+ * @param host - axis of the insert, layer height h [mm]
+ * @returns r_n [mm], ≥ 0.6
  * @source own-model three layers of 0.2 mm
  */
-export const raisedBy = (host: { readonly axis: InsertAxis; readonly layerHeight: number }): number =>
-  host.axis === 'along-build' ? wholeLayers(RAISED, host.layerHeight) : RAISED;
+export const raisedBy = (host: Pick<CouponHost, 'axis' | 'layerHeight'>): Derived =>
+  inLayers({ symbol: 'r_n', value: RAISED, formula: '0.6 mm', entries: [] }, host);
+
+/** Width and height of a number, to put into a formula. */
+export const labelEntries = {
+  width: (number: number): Entry => entry('w_n', labelWidth(number), 'mm'),
+  height: entry('h_n', LABEL_HEIGHT, 'mm'),
+} as const;

@@ -1,18 +1,32 @@
 import type { InsertAxis } from '../host/host.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import {
+  type Block,
+  type CouponHole,
   type CouponNotice,
+  couponLength,
   couponVolume,
   fitsOn,
+  floorIn,
   holeVolume,
   noticesFor,
   type OnBed,
   onBed,
   type Refused,
   refused,
+  type Sides,
+  sidesOnBed,
 } from './coupon.ts';
 import { boreIn, bossIn, type CouponWish, flangeThickness, holeFault } from './held-insert.ts';
-import { LABEL_CLEARANCE, LABEL_HEIGHT, type Label, labelVolume, labelWidth, raisedBy } from './label.ts';
+import {
+  LABEL_CLEARANCE,
+  LABEL_HEIGHT,
+  type Label,
+  labelEntries,
+  labelVolume,
+  labelWidth,
+  raisedBy,
+} from './label.ts';
 import { ringInnerDiameter } from './pulling-ring.ts';
 
 /** Width on which the pulling ring bears, mm. */
@@ -40,37 +54,88 @@ export interface PullCoupon {
   readonly ringInner: Derived;
   /** Largest outer diameter of the pulling ring. */
   readonly ringOuter: number;
+  /** The joint's own hole, with the ways to its sizes. */
+  readonly hole: CouponHole;
+  readonly sides: Sides;
   readonly onBed: OnBed;
   readonly notices: readonly CouponNotice[];
   readonly volume: Derived;
 }
 
-/** The body of a pull coupon before its volume, mm. */
-function bodyOf({ host, hole, insert, number }: CouponWish) {
-  const ringInner = ringInnerDiameter(insert, host);
-  const ringOuter = ringInner.value + 2 * RING_WIDTH;
-  const boss = bossIn(host, hole);
-  const length = Math.max(ringOuter, labelWidth(number) + 2 * LABEL_CLEARANCE);
-  const width = ringOuter + LABEL_HEIGHT + 2 * LABEL_CLEARANCE;
+/** Largest outer diameter of the ring that pulls, mm. */
+const ringOuterOver = (ringInner: Derived): Derived =>
+  couponLength({
+    symbol: 'D_ro',
+    value: ringInner.value + 2 * RING_WIDTH,
+    formula: 'D_r + 12 mm',
+    entries: [entryFrom(ringInner)],
+  });
+
+/** Length, width and height of a pull coupon, mm. */
+function blockOf({ host, hole, insert, number }: CouponWish, ringOuter: Derived): Block {
   const flange = flangeThickness(insert, host);
-  const flangeAndHole = boss ? flange : flange + hole.depth.value;
+  const floor = floorIn(host);
+  const raised = raisedBy(host);
+  const { depth } = hole;
+  const isBoss = host.bossDiameter !== undefined;
+  return {
+    length: couponLength({
+      symbol: 'l_c',
+      value: Math.max(ringOuter.value, labelWidth(number) + 2 * LABEL_CLEARANCE),
+      formula: 'max(D_ro, w_n + 3 mm)',
+      entries: [entryFrom(ringOuter), labelEntries.width(number)],
+    }),
+    width: couponLength({
+      symbol: 'w_c',
+      value: ringOuter.value + LABEL_HEIGHT + 2 * LABEL_CLEARANCE,
+      formula: 'D_ro + h_n + 3 mm',
+      entries: [entryFrom(ringOuter), labelEntries.height],
+    }),
+    height: couponLength({
+      symbol: 'h_c',
+      value: isBoss
+        ? flange.value + Math.max(raised.value, floor.value + depth.value)
+        : flange.value + depth.value + raised.value,
+      formula: isBoss ? `t_f + max(r_n, f_c + ${depth.symbol})` : `t_f + ${depth.symbol} + r_n`,
+      entries: [
+        entryFrom(flange),
+        entryFrom(raised),
+        entryFrom(depth),
+        ...(isBoss ? [entryFrom(floor)] : []),
+      ],
+    }),
+  };
+}
+
+/** The body of a pull coupon before its volume, mm. */
+function bodyOf(wish: CouponWish) {
+  const { host, hole, insert, number } = wish;
+  const ringInner = ringInnerDiameter(insert, host);
+  const outer = ringOuterOver(ringInner);
+  const ringOuter = outer.value;
+  const block = blockOf(wish, outer);
+  const boss = bossIn(host, hole);
+  const flange = flangeThickness(insert, host).value;
+  const sides = sidesOnBed(block, host.axis);
+  const length = block.length.value;
   const label: Label = {
     number,
     at: [length / 2, ringOuter + LABEL_CLEARANCE],
-    raised: raisedBy(host),
+    raised: raisedBy(host).value,
   };
-  const height = flangeAndHole + Math.max(label.raised, boss?.height ?? 0);
   return {
     ringInner,
     ringOuter,
     length,
-    width,
-    flangeThickness: flangeAndHole,
+    width: block.width.value,
+    flangeThickness: boss ? flange : flange + hole.depth.value,
     ...(boss ? { boss } : {}),
     bore: { ...boreIn(hole), at: [length / 2, ringOuter / 2] as const },
     floor: boss ? boss.height - hole.depth.value : flange,
     label,
-    onBed: onBed({ length, width, height }, host.axis),
+    hole,
+    sides,
+    onBed: onBed(sides),
   };
 }
 

@@ -32,7 +32,7 @@ export function rimInnerDiameter(wish: RimWish): Derived {
     symbol: 'D_ri',
     value: Math.max(knurlDiameter.value + 2 * RIM_CLEARANCE, clearanceHole, mouthOf(hole) + RIM_CLEARANCE),
     unit: 'mm',
-    formula: 'max(D_k + 1 mm, d_h, D_CAD + 2 · c + 0.5 mm)',
+    formula: `max(D_k + 1 mm, d_h, ${hole.drawn.symbol} + 2 · c + 0.5 mm)`,
     entries: [
       entryFrom(knurlDiameter),
       entry('d_h', clearanceHole, 'mm'),

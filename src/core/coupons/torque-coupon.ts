@@ -1,6 +1,7 @@
 import type { InsertAxis } from '../host/host.ts';
 import { type Derived, entry } from '../sources/derived.ts';
 import {
+  type CouponHole,
   type CouponNotice,
   couponVolume,
   fitsOn,
@@ -10,18 +11,17 @@ import {
   onBed,
   type Refused,
   refused,
+  type Sides,
+  sidesOnBed,
 } from './coupon.ts';
-import { boreIn, bossIn, type CouponWish, flangeThickness, holeFault } from './held-insert.ts';
-import { LABEL_CLEARANCE, LABEL_HEIGHT, type Label, labelVolume, labelWidth, raisedBy } from './label.ts';
-import { ringInnerDiameter } from './pulling-ring.ts';
-import { leastWasherOver, rimInnerDiameter } from './rim.ts';
+import { boreIn, bossIn, flangeThickness, holeFault } from './held-insert.ts';
+import { type Label, labelVolume, raisedBy } from './label.ts';
+import { leastWasherOver } from './rim.ts';
+import { rimHeightOf, type Stations, stationsOf, type TorqueWish, torqueBlock } from './torque-block.ts';
 
-/** Width of the rim in a larger part, mm: it bears the clamp force without yielding first. */
-const RIM_WIDTH = 3;
 /** Two lines of a nozzle of 0.4 mm, mm. */
 const LEAST_RIM = 0.8;
-/** Gap under the washer where the joint has none, mm: as much as an insert may rise before it turns loose. */
-const LEAST_GAP = 1;
+
 /** Two inserts of one joint to tighten to the end. Lengths mm; the face lies across the bores. */
 export interface TorqueCoupon {
   readonly kind: 'torque-coupon';
@@ -44,57 +44,38 @@ export interface TorqueCoupon {
   readonly rimInner: Derived;
   /** A washer that bridges the rim is at least as wide. */
   readonly leastWasher: Derived;
+  /** The joint's own hole, with the ways to its sizes. */
+  readonly hole: CouponHole;
+  readonly sides: Sides;
   readonly onBed: OnBed;
   readonly notices: readonly CouponNotice[];
   readonly volume: Derived;
 }
 
-export interface TorqueWish extends CouponWish {
-  /** Hole in the clamped part, mm. */
-  readonly clearanceHole: number;
-  /** Free distance between clamped part and face in the joint, mm; 0 is none. */
-  readonly gap: number;
-}
-
-/** Rim and room round each bore, mm. */
-interface Stations {
-  readonly rimInner: Derived;
-  readonly rimOuter: number;
-  /** Width of plastic that each insert has for itself. */
-  readonly field: number;
-}
-
-function stationsOf(wish: TorqueWish): Stations {
-  const { host, insert } = wish;
-  const rimInner = rimInnerDiameter(wish);
-  const rimOuter = host.bossDiameter ?? rimInner.value + 2 * RIM_WIDTH;
-  const field = Math.max(ringInnerDiameter(insert, host).value, rimOuter + 2 * LABEL_CLEARANCE);
-  return { rimInner, rimOuter, field };
-}
-
 /** The body of a torque coupon before its volume, mm. */
-function bodyOf(wish: TorqueWish, { rimOuter, field }: Stations) {
+function bodyOf(wish: TorqueWish, stations: Stations) {
   const { host, hole, insert, number } = wish;
+  const block = torqueBlock(wish, stations);
   const boss = bossIn(host, hole);
-  const base = flangeThickness(insert, host);
-  const baseThickness = boss ? base : base + hole.depth.value;
-  const rim = { outer: rimOuter, height: wish.gap > 0 ? wish.gap : LEAST_GAP };
-  const length = Math.max(2 * field, labelWidth(number) + 2 * LABEL_CLEARANCE);
-  const width = field + LABEL_HEIGHT + LABEL_CLEARANCE;
-  const label: Label = { number, at: [length / 2, field], raised: raisedBy(host) };
-  const height = baseThickness + Math.max(label.raised, (boss?.height ?? 0) + rim.height);
+  const base = flangeThickness(insert, host).value;
+  const field = stations.field.value;
+  const length = block.length.value;
+  const sides = sidesOnBed(block, host.axis);
+  const label: Label = { number, at: [length / 2, field], raised: raisedBy(host).value };
   return {
     length,
-    width,
-    baseThickness,
+    width: block.width.value,
+    baseThickness: boss ? base : base + hole.depth.value,
     ...(boss ? { boss } : {}),
     bore: boreIn(hole),
     flatAt: [length / 2 - field / 2, field / 2] as const,
     rimAt: [length / 2 + field / 2, field / 2] as const,
-    rim,
+    rim: { outer: stations.rimOuter.value, height: rimHeightOf(wish) },
     floor: boss ? boss.height - hole.depth.value : base,
     label,
-    onBed: onBed({ length, width, height }, host.axis),
+    hole,
+    sides,
+    onBed: onBed(sides),
   };
 }
 
@@ -115,7 +96,8 @@ export function torqueCoupon(wish: TorqueWish): TorqueCoupon | Refused {
   if (fault) return fault;
   const { bossDiameter } = host;
   const stations = stationsOf(wish);
-  const { rimInner, rimOuter } = stations;
+  const { rimInner } = stations;
+  const rimOuter = stations.rimOuter.value;
   const rimWidth = (rimOuter - rimInner.value) / 2;
   if (bossDiameter !== undefined && rimWidth < LEAST_RIM) {
     return refused({ code: 'boss-without-rim', rim: rimWidth, least: LEAST_RIM, bossDiameter });

@@ -69,11 +69,46 @@ describe('Coupons', () => {
     await typed(user, 'From one to the next', '0.15');
     const table = screen.getByRole('table', { name: /^Number on the gauge/ });
     const drawn = ASSESSMENT.hole.drawn.value;
-    expect(
-      within(table)
-        .getAllByRole('cell')
-        .map(({ textContent }) => textContent),
-    ).toEqual(['1', '2', '3', (drawn - 0.15).toFixed(2), drawn.toFixed(2), (drawn + 0.15).toFixed(2)]);
+    const texts = within(table)
+      .getAllByRole('cell')
+      .map(({ textContent }) => textContent);
+    expect(texts.filter((text) => text !== '')).toEqual([
+      '1',
+      '2',
+      '3',
+      (drawn - 0.15).toFixed(2),
+      drawn.toFixed(2),
+      (drawn + 0.15).toFixed(2),
+    ]);
+  });
+  test('opens the diameter of each bore, the sides on the bed, depth and floor as calculations', async () => {
+    const user = shown();
+    await user.click(screen.getByRole('button', { name: /^Bore 5, ⌀ \d\.\d\d mm, open derivation$/ }));
+    const bore = screen.getByRole('region', { name: /^Derivation: Bore 5/ });
+    expect(bore).toHaveTextContent('number of the bore drawn as the joint’s own');
+    const drawn = (ASSESSMENT.hole.drawn.value + 0.2).toFixed(2);
+    expect(bore).toHaveTextContent(`diameter drawn for this bore = ${drawn} mm`);
+    await user.keyboard('{Escape}');
+    for (const [name, meaning] of [
+      [/^Along the bed’s x, /, 'length of the coupon ='],
+      [/^Along the bed’s y, /, 'width of the coupon ='],
+      [/^Along the bed’s z, /, 'height of the coupon, its numbers included ='],
+      [/^Hole depth, /, 'hole depth ='],
+      [/^Floor of the coupon under the hole, 2.0/, 'floor of the coupon under the hole = 2.0 mm'],
+    ] as const) {
+      await user.click(screen.getByRole('button', { name }));
+      expect(screen.getByRole('region', { name: /^Derivation/ })).toHaveTextContent(meaning);
+      await user.keyboard('{Escape}');
+    }
+    expect(screen.queryByRole('region', { name: /^Derivation/ })).not.toBeInTheDocument();
+  });
+  test('opens the hole of a coupon with an insert', async () => {
+    const user = shown();
+    for (const kind of ['Pull coupon', 'Torque coupon']) {
+      await user.selectOptions(number('Coupon'), kind);
+      await user.click(screen.getByRole('button', { name: /^Hole to draw, / }));
+      expect(screen.getByRole('region', { name: /^Derivation: Hole to draw/ })).toBeVisible();
+    }
   });
   test('says why a row does not fit on the bed, and how many bores would', async () => {
     const user = shown();

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { type GaugeWish, holeGauge } from '../../../src/core/coupons/hole-gauge.ts';
+import type { GaugeWish } from '../../../src/core/coupons/gauge-row.ts';
+import { holeGauge } from '../../../src/core/coupons/hole-gauge.ts';
 import { LABEL_HEIGHT, labelVolume } from '../../../src/core/coupons/label.ts';
 import { BOSS, holeOf, LARGER_PART, lyingDown, made, SMALL_HOLE, USUAL_BED } from '../../support/coupons.ts';
 import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const WISH: GaugeWish = { host: LARGER_PART, hole: SMALL_HOLE, count: 7, step: 0.1, bed: USUAL_BED };
 const gaugeOf = (changes: Partial<GaugeWish> = {}) => made(holeGauge({ ...WISH, ...changes }));
@@ -27,6 +29,27 @@ describe('the row of bores', () => {
     );
     const mouth = (bores[0]?.at[1] ?? 0) + 4.65 / 2 + 0.5;
     for (const { at } of labels) expect(at[1]).toBeGreaterThan(mouth + 1);
+  });
+});
+
+describe('the ways to the sizes of a gauge', () => {
+  test.each<[string, Partial<GaugeWish>]>([
+    ['a larger part', {}],
+    ['a boss', { host: BOSS }],
+    ['a part lying down', { host: lyingDown(LARGER_PART) }],
+    [
+      'a small boss, where the numbers need the room',
+      { host: { ...BOSS, bossDiameter: 5 }, hole: holeOf(2.6, 4, 0.3), count: 11, step: 0.02 },
+    ],
+    ['thick layers', { host: { ...LARGER_PART, layerHeight: 0.28 } }],
+  ])('lead to what is drawn, by their formulae: %s', (_what, changes) => {
+    const gauge = gaugeOf(changes);
+    const { x, y, z } = gauge.sides;
+    expect({ x: x.value, y: y.value, z: z.value }).toEqual(gauge.onBed);
+    expect(gauge.diameters.map(({ value }) => value)).toEqual(gauge.bores.map(({ drawn }) => drawn));
+    expect(gauge.floorUnder.value).toBe(gauge.floor);
+    expect(gauge.hole.depth.value).toBe(gauge.depth);
+    expectWays([x, y, z, gauge.floorUnder, ...gauge.diameters]);
   });
 });
 

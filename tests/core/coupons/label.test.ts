@@ -127,8 +127,8 @@ describe('a raised number', () => {
     expectRelative(labelVolume({ number: 407, raised: 0.6 }), alone);
   });
   test('rises by whole layers on top of a print, by 0.6 mm from its side', () => {
-    expectRelative(raisedBy({ axis: 'along-build', layerHeight: 0.28 }), 0.84);
-    expectRelative(raisedBy({ axis: 'along-build', layerHeight: 0.2 }), 0.6);
-    expectRelative(raisedBy({ axis: 'across-build', layerHeight: 0.28 }), 0.6);
+    expectRelative(raisedBy({ axis: 'along-build', layerHeight: 0.28 }).value, 0.84);
+    expectRelative(raisedBy({ axis: 'along-build', layerHeight: 0.2 }).value, 0.6);
+    expectRelative(raisedBy({ axis: 'across-build', layerHeight: 0.28 }).value, 0.6);
   });
 });

@@ -13,6 +13,7 @@ import {
   USUAL_BED,
 } from '../../support/coupons.ts';
 import { expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const WISH: CouponWish = {
   host: LARGER_PART,
@@ -55,6 +56,18 @@ describe('the pull coupon', () => {
     expect(bore.at[1] - ringOuter / 2).toBeGreaterThanOrEqual(0);
     expect(label.at[1]).toBeGreaterThan(bore.at[1] + ringOuter / 2);
     expect(width).toBeGreaterThan(label.at[1] + 5.4);
+  });
+  test.each<[string, Partial<CouponWish>]>([
+    ['in a larger part', {}],
+    ['of a boss', { host: BOSS }],
+    ['of a boss lying down', { host: lyingDown(BOSS) }],
+    ['with a long number', { number: 48_057_613 }],
+    ['in thick layers', { host: { ...BOSS, layerHeight: 0.28 } }],
+  ])('has sides by their formulae %s', (_what, changes) => {
+    const { sides, onBed, hole, bore, ringInner } = couponOf(changes);
+    expect({ x: sides.x.value, y: sides.y.value, z: sides.z.value }).toEqual(onBed);
+    expect([hole.drawn.value, hole.depth.value]).toEqual([bore.drawn, bore.depth]);
+    expectWays([sides.x, sides.y, sides.z, ringInner]);
   });
   test('says that a boss lying down needs support', () => {
     expect(couponOf({ host: lyingDown(BOSS) }).notices).toEqual(['boss-needs-support']);

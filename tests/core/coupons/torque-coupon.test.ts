@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { labelVolume } from '../../../src/core/coupons/label.ts';
-import { type TorqueWish, torqueCoupon } from '../../../src/core/coupons/torque-coupon.ts';
+import type { TorqueWish } from '../../../src/core/coupons/torque-block.ts';
+import { torqueCoupon } from '../../../src/core/coupons/torque-coupon.ts';
 import {
   BOSS,
   LARGER_PART,
@@ -11,6 +12,7 @@ import {
   USUAL_BED,
 } from '../../support/coupons.ts';
 import { expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const WISH: TorqueWish = {
   host: LARGER_PART,
@@ -30,6 +32,18 @@ describe('the torque coupon', () => {
     expectRelative(rim.outer, 4.55 + 1 + 0.5 + 6);
     expectRelative(leastWasher.value, 7.05);
     expect(leastWasher.value).toBeLessThan(rim.outer);
+  });
+  test.each<[string, Partial<TorqueWish>]>([
+    ['in a larger part', {}],
+    ['on bosses', { host: BOSS }],
+    ['on wide bosses lying down', { host: lyingDown({ ...BOSS, bossDiameter: 23 }) }],
+    ['with a long number', { number: 48_057_613 }],
+    ['with a low rim', { gap: 0.2 }],
+  ])('has sides by their formulae %s', (_what, changes) => {
+    const { sides, onBed, hole, bore, leastWasher } = couponOf(changes);
+    expect({ x: sides.x.value, y: sides.y.value, z: sides.z.value }).toEqual(onBed);
+    expect([hole.drawn.value, hole.depth.value]).toEqual([bore.drawn, bore.depth]);
+    expectWays([sides.x, sides.y, sides.z, leastWasher]);
   });
   test('raises the rim by the joint’s gap, by 1 mm where it has none', () => {
     expect(couponOf().rim.height).toBe(1.3);

@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { lengthCurve } from '../../../src/core/recommend/length-curve.ts';
 import { lengthWays } from '../../../src/core/recommend/length-ways.ts';
-import { derivationsWithin, meaningOfEntry, meaningOfSymbol } from '../../../src/wording/symbols.ts';
-import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
-import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectPublished } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const LENGTHS = [2.3, 4.1, 7.7] as const;
 
@@ -42,15 +41,7 @@ describe('lengthWays', () => {
     (_, changes) => {
       const joint = answerableJoint(changes);
       const ways = lengthWays(joint, theInsert(), { length: 4.1, lengths: LENGTHS });
-      for (const way of [ways.upper, ways.jackOutTorque, ...(ways.dial ? [ways.dial] : [])]) {
-        for (const derived of derivationsWithin(way)) {
-          const value = derived.formula === derived.symbol ? undefined : evaluated(derived);
-          if (value !== undefined) expectRelative(value, derived.value, 1e-9);
-          expect(meaningOfSymbol(derived.symbol, derived), derived.symbol).toBeDefined();
-          for (const entry of derived.entries)
-            expect(meaningOfEntry(entry, derived), entry.symbol).not.toBe(entry.symbol);
-        }
-      }
+      expectWays([ways.upper, ways.jackOutTorque, ...(ways.dial ? [ways.dial] : [])]);
     },
   );
   test('of what 1 of 20 holds are R²/R_k: as far above the median as 19 of 20 lie below (hand calculation)', () => {

@@ -1,43 +1,69 @@
+import type { CouponHole, Sides } from '../../../core/coupons/coupon.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
 import type { Coupon } from '../../../solids/coupon-mesh.ts';
-import { diameterNumber, lengthText } from '../../../wording/amount.ts';
-import { onBedText } from '../../../wording/coupons.ts';
+import {
+  derivedText,
+  diameterNumber,
+  lengthNumber,
+  lengthText,
+  NO_BREAK_SPACE,
+} from '../../../wording/amount.ts';
+import { figure, type Sentence, said } from '../../../wording/sentence.ts';
 
-/** One line about a coupon: a text, or a number that opens its derivation. */
-export type Fact =
-  | { readonly name: string; readonly text: string }
-  | { readonly name: string; readonly derived: Derived };
+/** One line about a coupon. */
+export interface Fact {
+  readonly name: string;
+  readonly sentence: Sentence;
+}
+
+const fact = (name: string, derived: Derived): Fact => ({
+  name,
+  sentence: [figure(derived, derivedText(derived), name)],
+});
+
+const sizeOf = ({ x, y, z }: Sides): Fact => {
+  const side = (derived: Derived, axis: string) =>
+    figure(derived, lengthNumber(derived.value), `Along the bed’s ${axis}`);
+  return {
+    name: 'On the bed',
+    sentence: said`${side(x, 'x')} × ${side(y, 'y')} × ${side(z, 'z')}${NO_BREAK_SPACE}mm`,
+  };
+};
+
+const length = (derived: Derived, what?: string) => figure(derived, lengthText(derived.value), what);
+
+const holesOf = (name: string, { drawn, depth }: CouponHole): Fact => ({
+  name,
+  sentence: said`⌀ ${figure(drawn, diameterNumber(drawn.value))} mm, ${length(depth)} deep`,
+});
 
 /** What there is to know about a coupon before it is printed. */
 export function factsOf(coupon: Coupon): readonly Fact[] {
-  const size = { name: 'On the bed', text: onBedText(coupon.onBed) };
-  const volume = { name: 'Plastic, if printed solid', derived: coupon.volume };
+  const size = sizeOf(coupon.sides);
+  const volume = fact('Plastic, if printed solid', coupon.volume);
   switch (coupon.kind) {
     case 'hole-gauge':
       return [
         size,
-        { name: 'Bores', text: `${lengthText(coupon.depth)} deep, floor of ${lengthText(coupon.floor)}` },
+        {
+          name: 'Bores',
+          sentence: said`${length(coupon.hole.depth)} deep, floor of ${length(coupon.floorUnder)}`,
+        },
         volume,
       ];
     case 'pull-coupon':
       return [
         size,
-        {
-          name: 'Hole',
-          text: `⌀ ${diameterNumber(coupon.bore.drawn)} mm, ${lengthText(coupon.bore.depth)} deep`,
-        },
-        { name: 'Ring that holds it down, inner ⌀ at least', derived: coupon.ringInner },
+        holesOf('Hole', coupon.hole),
+        fact('Ring that holds it down, inner ⌀ at least', coupon.ringInner),
         volume,
       ];
     case 'torque-coupon':
       return [
         size,
-        {
-          name: 'Holes',
-          text: `⌀ ${diameterNumber(coupon.bore.drawn)} mm, ${lengthText(coupon.bore.depth)} deep`,
-        },
-        { name: 'Rim, inner ⌀', derived: coupon.rimInner },
-        { name: 'Washer over the rim, outer ⌀ at least', derived: coupon.leastWasher },
+        holesOf('Holes', coupon.hole),
+        fact('Rim, inner ⌀', coupon.rimInner),
+        fact('Washer over the rim, outer ⌀ at least', coupon.leastWasher),
         volume,
       ];
   }

@@ -4,6 +4,7 @@ import type { Joint } from '../../../core/joint/joint.ts';
 import type { Coupon } from '../../../solids/coupon-mesh.ts';
 import { lengthText, percentText } from '../../../wording/amount.ts';
 import { COUPON_NAMES, lyingText, placesOfCoupon, TEST_CAUTIONS } from '../../../wording/coupons.ts';
+import { plainText, type Sentence } from '../../../wording/sentence.ts';
 import { factsOf } from './coupon-facts.ts';
 import styles from './coupon-sheet.module.css';
 import { GaugeLines, TestLines } from './sheet-lines.tsx';
@@ -49,17 +50,13 @@ export function CouponSheet({ coupon, joint, jointName, onClose }: CouponSheetPr
       </ul>
       <h3>What it is</h3>
       <ul>
-        {factsOf(coupon).map((fact) =>
-          'text' in fact ? (
-            <li key={fact.name}>
-              {fact.name}: {fact.text}
+        {factsOf(coupon)
+          .filter(({ sentence }) => sentence.every(isLength))
+          .map(({ name: fact, sentence }) => (
+            <li key={fact}>
+              {fact}: {plainText(sentence)}
             </li>
-          ) : fact.derived.unit === 'mm' ? (
-            <li key={fact.name}>
-              {fact.name}: {lengthText(fact.derived.value)}
-            </li>
-          ) : null,
-        )}
+          ))}
       </ul>
       <h3>Where it goes</h3>
       <ul>
@@ -83,6 +80,10 @@ export function CouponSheet({ coupon, joint, jointName, onClose }: CouponSheetPr
     document.body,
   );
 }
+
+/** Whoever stands at the bench measures lengths; the volume is for the slicer. */
+const isLength = (part: Sentence[number]): boolean =>
+  typeof part === 'string' || typeof part.derived === 'function' || part.derived.unit === 'mm';
 
 function settingsOf(coupon: Coupon, { host }: Joint): readonly string[] {
   const wall =

@@ -2,7 +2,7 @@ import { useId, useMemo, useState } from 'react';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
 import type { Coupon } from '../../../solids/coupon-mesh.ts';
-import { derivedText, diameterNumber } from '../../../wording/amount.ts';
+import { diameterNumber } from '../../../wording/amount.ts';
 import {
   COUPON_NAMES,
   COUPON_PURPOSES,
@@ -11,6 +11,8 @@ import {
   sentenceOfCouponRefusal,
 } from '../../../wording/coupons.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { QuantityField } from '../../fields/quantity-field.tsx';
 import { documentFileName, saveFile } from '../../state/document-file.ts';
@@ -150,32 +152,26 @@ function Made({ coupon, joint }: { readonly coupon: Coupon; readonly joint: Join
   );
 }
 
-function Facts({ coupon }: { readonly coupon: Coupon }) {
-  return (
-    <dl className={styles.facts}>
-      {factsOf(coupon).map((fact) => (
-        <div key={fact.name}>
-          <dt>{fact.name}</dt>
+const Facts = ({ coupon }: { readonly coupon: Coupon }) => (
+  <dl className={styles.facts}>
+    {factsOf(coupon).map(({ name, sentence }) => (
+      <DerivationRow key={name} slot={`coupon ${name}`}>
+        <div>
+          <dt>{name}</dt>
           <dd>
-            {'derived' in fact ? (
-              <ComputedValue
-                derived={fact.derived}
-                text={derivedText(fact.derived)}
-                label={`${fact.name}, ${derivedText(fact.derived)}`}
-              />
-            ) : (
-              fact.text
-            )}
+            <Told sentence={sentence} />
+            <DerivationSlot name={`coupon ${name}`} />
           </dd>
         </div>
-      ))}
-    </dl>
-  );
-}
+      </DerivationRow>
+    ))}
+  </dl>
+);
 
 /** Which drawn diameter each number of a gauge stands for. */
-export function Numbers({ coupon: { bores } }: { readonly coupon: Extract<Coupon, { kind: 'hole-gauge' }> }) {
+export function Numbers({ coupon }: { readonly coupon: Extract<Coupon, { kind: 'hole-gauge' }> }) {
   const id = useId();
+  const { bores, diameters } = coupon;
   return (
     <table className={styles.numbers} aria-labelledby={id}>
       <caption id={id}>Number on the gauge, and the diameter drawn there</caption>
@@ -186,12 +182,21 @@ export function Numbers({ coupon: { bores } }: { readonly coupon: Extract<Coupon
             <td key={number}>{number}</td>
           ))}
         </tr>
-        <tr>
-          <th scope="row">⌀ mm</th>
-          {bores.map(({ number, drawn }) => (
-            <td key={number}>{diameterNumber(drawn)}</td>
-          ))}
-        </tr>
+        <DerivationRow slot="bores of the gauge">
+          <tr>
+            <th scope="row">⌀ mm</th>
+            {diameters.map((drawn, place) => {
+              const text = diameterNumber(drawn.value);
+              const number = String(place + 1);
+              return (
+                <td key={number}>
+                  <ComputedValue derived={drawn} text={text} label={`Bore ${number}, ⌀ ${text} mm`} />
+                </td>
+              );
+            })}
+          </tr>
+          <DerivationSlot name="bores of the gauge" columns={1 + bores.length} />
+        </DerivationRow>
       </tbody>
     </table>
   );
