@@ -1,7 +1,9 @@
 import type { CalibrationNotice } from '../core/holes/calibration-notices.ts';
 import type { HoleAxis, HoleInstrument } from '../core/holes/hole-reading.ts';
 import type { CompensationRule } from '../core/holes/slicer-compensation.ts';
+import type { Derived } from '../core/sources/derived.ts';
 import { capitalised, countWord, decimalText, diameterNumber, lengthText } from './amount.ts';
+import { figure, type Sentence, said } from './sentence.ts';
 
 export const INSTRUMENT_NAMES = {
   'caliper-jaws': 'inside jaws',
@@ -28,21 +30,24 @@ const RULE_SENTENCES = {
 /** Where a joint's hole is corrected, and what must not be done besides. */
 export const sentenceOfRule = (code: CompensationRule['code']): string => RULE_SENTENCES[code];
 
-/** What to know of a printer's readings. */
-export function sentenceOfCalibrationNotice(notice: CalibrationNotice): string {
+/** What to know of a printer's readings; drawn is the hole of the joint, where it was computed. */
+export function sentenceOfCalibrationNotice(notice: CalibrationNotice, drawn?: Derived): Sentence {
   switch (notice.code) {
     case 'diameter-extrapolated':
-      return `A hole of ⌀ ${diameterNumber(notice.drawn)} lies outside of what was ${notice.of === 'readings' ? 'read here' : 'published'}, ⌀ ${diameterNumber(notice.least)} to ${diameterNumber(notice.greatest)}: the curve is extended to it.`;
+      return said`A hole of ⌀ ${drawnText(notice.drawn, drawn)} lies outside of what was ${notice.of === 'readings' ? 'read here' : 'published'}, ⌀ ${diameterNumber(notice.least)} to ${diameterNumber(notice.greatest)}: the curve is extended to it.`;
     case 'one-diameter':
-      return `All holes have one diameter, ⌀ ${diameterNumber(notice.diameter)}. How the error changes with the diameter is still ours, not your printer’s.`;
+      return said`All holes have one diameter, ⌀ ${diameterNumber(notice.diameter)}. How the error changes with the diameter is still ours, not your printer’s.`;
     case 'few-readings':
       return notice.count === 0
-        ? 'No hole of this printer has been read along this axis. The curve is that of an unknown printer.'
-        : `${capitalised(countWord(notice.count))} ${notice.count === 1 ? 'hole was' : 'holes were'} read; from ${countWord(notice.enough)} on the curve is more your printer’s than ours.`;
+        ? said`No hole of this printer has been read along this axis. The curve is that of an unknown printer.`
+        : said`${capitalised(countWord(notice.count))} ${notice.count === 1 ? 'hole was' : 'holes were'} read; from ${countWord(notice.enough)} on the curve is more your printer’s than ours.`;
     case 'outliers-named':
-      return `${capitalised(countWord(notice.outliers))} of ${countWord(notice.count)} ${notice.outliers === 1 ? 'lies' : 'lie'} far from the others; the table names ${notice.outliers === 1 ? 'it, and it counts' : 'them, and they count'} all the same. Read again before you trust the curve.`;
+      return said`${capitalised(countWord(notice.outliers))} of ${countWord(notice.count)} ${notice.outliers === 1 ? 'lies' : 'lie'} far from the others; the table names ${notice.outliers === 1 ? 'it, and it counts' : 'them, and they count'} all the same. Read again before you trust the curve.`;
   }
 }
+
+const drawnText = (diameter: number, drawn: Derived | undefined) =>
+  drawn?.value === diameter ? figure(drawn, diameterNumber(diameter)) : diameterNumber(diameter);
 
 export const ASSUMED_FROM_VERTICAL =
   'What is assumed comes from vertical holes. Horizontal ones may come out otherwise: read one.';

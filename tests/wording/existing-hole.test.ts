@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { existingFinding } from '../../src/core/joint/existing-finding.ts';
 import type { Impossible, Rescue } from '../../src/core/recommend/rescue.ts';
+import type { Derived } from '../../src/core/sources/derived.ts';
 import { NUTS } from '../../src/data/nuts.ts';
 import {
   nameOfRescue,
@@ -109,7 +110,9 @@ describe('sentenceOfRescue', () => {
   test.each(Object.values(IMPOSSIBLE))('says why not, with each of its numbers: $why', (impossible) => {
     const sentence = plainText(sentenceOfRescue({ kind: 'impossible', ...impossible }));
     expectSentence(sentence);
-    const facts = Object.entries(impossible).filter(([key]) => key !== 'code' && key !== 'why');
+    const facts = Object.entries<string | number | Derived>(impossible).filter(
+      ([key]) => key !== 'code' && key !== 'why',
+    );
     for (const [, fact] of facts) {
       expect(sentence).toContain(String(typeof fact === 'object' ? fact.value : fact));
     }

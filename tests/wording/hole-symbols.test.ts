@@ -33,6 +33,7 @@ const SHOWN: readonly Derived[] = [
     errorOfPoint(point),
   ]),
   ...Object.values(calibration.figures),
+  ...Object.values(calibration.assumed),
   next.drawn,
   next.deviationBefore,
   next.deviationAfter,

@@ -12,6 +12,8 @@ import {
   sentenceOfRule,
   tooManyHoles,
 } from '../../src/wording/my-printer.ts';
+import { plainText } from '../../src/wording/sentence.ts';
+import { given } from '../support/joints.ts';
 import { expectSentence } from './expect-sentence.ts';
 
 const NOTICES: readonly (readonly [CalibrationNotice, string])[] = [
@@ -36,9 +38,18 @@ const NOTICES: readonly (readonly [CalibrationNotice, string])[] = [
 
 describe('sentenceOfCalibrationNotice', () => {
   test.each(NOTICES)('of %o says “%s”', (notice, words) => {
-    const sentence = sentenceOfCalibrationNotice(notice);
+    const sentence = plainText(sentenceOfCalibrationNotice(notice));
     expectSentence(sentence);
     expect(sentence).toContain(words);
+  });
+  test('lets the hole of the joint open where it is the one that is meant', () => {
+    const drawn = given('D_CAD', 7.2, 'mm');
+    const [notice] = NOTICES[0] ?? [];
+    if (!notice) throw new Error('there is a first notice');
+    expect(sentenceOfCalibrationNotice(notice, drawn)).toContainEqual({ derived: drawn, text: '7.20' });
+    expect(sentenceOfCalibrationNotice(notice, { ...drawn, value: 6.1 })).not.toContainEqual(
+      expect.objectContaining({ text: '6.10' }),
+    );
   });
 });
 

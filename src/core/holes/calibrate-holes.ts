@@ -1,4 +1,4 @@
-import { type Derived, type Entry, entry } from '../sources/derived.ts';
+import { assumedFigures, type CurveFigures, movedFigures } from './curve-figures.ts';
 import { abscissaOf, type LineBelief, lineOf } from './hole-line.ts';
 import { outliersOf } from './hole-outliers.ts';
 import { type HolePoint, holePoint } from './hole-point.ts';
@@ -29,8 +29,9 @@ export interface HoleCalibration {
   /** Degrees of freedom of the repeatability, [-], ≥ 4. */
   readonly freedom: number;
   readonly spreads: 'none' | 'one-diameter' | 'spread';
-  /** Offset, slope and repeatability with what the readings moved them by. */
-  readonly figures: { readonly offset: Derived; readonly slope: Derived; readonly scatter: Derived };
+  /** The numbers of the curve before the readings, and with what the readings moved them by. */
+  readonly assumed: CurveFigures;
+  readonly figures: CurveFigures;
 }
 
 /**
@@ -54,8 +55,8 @@ export interface HoleCalibration {
  */
 export function calibrateHoles(prior: HoleBehaviour, readings: readonly HoleReading[]): HoleCalibration {
   const points = readings.map(holePoint);
+  const assumed = assumedFigures(prior);
   if (points.length === 0) {
-    const figures = figuresOf(prior, prior, 0);
     return {
       behaviour: prior,
       prior,
@@ -63,7 +64,8 @@ export function calibrateHoles(prior: HoleBehaviour, readings: readonly HoleRead
       points: [],
       freedom: SCATTER_FREEDOM,
       spreads: 'none',
-      figures,
+      assumed,
+      figures: movedFigures(assumed, prior, 0),
     };
   }
   const behaviour = behaviourAfter(prior, points);
@@ -81,7 +83,8 @@ export function calibrateHoles(prior: HoleBehaviour, readings: readonly HoleRead
     })),
     freedom: freedomOf(behaviour.repeatability, points),
     spreads: range.greatest - range.least > SAME_DIAMETER ? 'spread' : 'one-diameter',
-    figures: figuresOf(prior, behaviour, points.length),
+    assumed,
+    figures: movedFigures(assumed, behaviour, points.length),
   };
 }
 
@@ -129,40 +132,3 @@ const freedomOf = (scatter: number, points: readonly HolePoint[]): number =>
     (sum, { standardUncertainty: u }) => sum + (scatter ** 2 / (scatter ** 2 + u ** 2)) ** 2,
     SCATTER_FREEDOM,
   );
-
-function figuresOf(prior: HoleBehaviour, after: HoleBehaviour, count: number): HoleCalibration['figures'] {
-  const moved = (value: number, formula: string, entries: readonly Entry[]): Omit<Derived, 'symbol'> => ({
-    value,
-    unit: 'mm',
-    formula,
-    entries: [...entries, entry('n', count, '-')],
-    source: after.standing === 'measured' ? 'your-measurement' : 'hole-metrology-note',
-    standing: after.standing,
-  });
-  const offset = after.offset.value - prior.offset.value;
-  const slope = after.slope.value - prior.slope.value;
-  const scatter = after.repeatability - prior.repeatability;
-  return {
-    offset: {
-      symbol: 'a',
-      ...moved(after.offset.value, 'a_0 + Δ_a', [
-        entry('a_0', prior.offset.value, 'mm'),
-        entry('Δ_a', offset, 'mm'),
-      ]),
-    },
-    slope: {
-      symbol: 'b',
-      ...moved(after.slope.value, 'b_0 + Δ_b', [
-        entry('b_0', prior.slope.value, 'mm'),
-        entry('Δ_b', slope, 'mm'),
-      ]),
-    },
-    scatter: {
-      symbol: 's_r',
-      ...moved(after.repeatability, 's_0 + Δ_s', [
-        entry('s_0', prior.repeatability, 'mm'),
-        entry('Δ_s', scatter, 'mm'),
-      ]),
-    },
-  };
-}

@@ -265,12 +265,33 @@ describe('MyPrinter, what follows', () => {
     expect(seen.joint.holes.facets).toBe(12);
     expect(drawn).toBeGreaterThan(circle + 0.1);
   });
+  test('opens the numbers of the curve, assumed and with the holes, each with its uncertainty', async () => {
+    const user = show([withHoles()]);
+    const table = screen.getByRole('table', { name: /^The curve: a/ });
+    const names = within(table)
+      .getAllByRole('button')
+      .map((button) => button.getAttribute('aria-label'));
+    expect(names).toHaveLength(10);
+    await user.click(
+      within(table).getByRole('button', {
+        name: /^Standard uncertainty of Printed less drawn at 4 mm, assumed, 0\.10/,
+      }),
+    );
+    expect(screen.getByRole('region', { name: /^Derivation/ })).toHaveTextContent('before any reading');
+    await user.click(
+      within(table).getByRole('button', {
+        name: /^Standard uncertainty of Printed less drawn at 4 mm, 0\.0\d/,
+      }),
+    );
+    expect(screen.getByRole('region', { name: /^Derivation/ })).toHaveTextContent(
+      'what the readings changed it by',
+    );
+  });
   test('shows the curve of the other axis on demand, as picture and table', async () => {
     const user = show([withHoles()]);
     expect(await screen.findByText('How Attic printer closes vertical holes')).toBeVisible();
-    expect(
-      screen.getByRole('table', { name: /^The holes that were read/, hidden: true }),
-    ).toBeInTheDocument();
+    await user.click(screen.getByText('The picture as a table'));
+    expect(screen.getByRole('table', { name: /^The holes that were read/ })).toBeInTheDocument();
     await user.selectOptions(screen.getByLabelText('Curve of the holes that are'), 'horizontal');
     expect(await screen.findByText('How Attic printer closes horizontal holes')).toBeVisible();
     expect(screen.getByText(/^No hole of this printer has been read along this axis/)).toBeVisible();

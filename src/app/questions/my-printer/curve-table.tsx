@@ -10,7 +10,7 @@ const COLUMNS = 3;
 
 /** The three numbers of the curve, before the readings and with them. */
 export function CurveTable({ calibration }: { readonly calibration: HoleCalibration }) {
-  const { figures, behaviour, prior } = calibration;
+  const { figures, assumed } = calibration;
   const { sign, words } = STANDINGS.measured;
   return (
     <table className={styles['curve']}>
@@ -30,48 +30,56 @@ export function CurveTable({ calibration }: { readonly calibration: HoleCalibrat
       <tbody>
         <Row
           name="Printed less drawn at 4 mm"
-          before={`${decimalText(prior.offset.value, 2)} ± ${decimalText(prior.offset.standardUncertainty, 2)}`}
-          found={figures.offset}
-          spread={behaviour.offset.standardUncertainty}
+          before={[assumed.offset, assumed.offsetUncertainty]}
+          found={[figures.offset, figures.offsetUncertainty]}
         />
         <Row
           name="Its change with the diameter"
-          before={`${decimalText(prior.slope.value, 2)} ± ${decimalText(prior.slope.standardUncertainty, 2)}`}
-          found={figures.slope}
-          spread={behaviour.slope.standardUncertainty}
+          before={[assumed.slope, assumed.slopeUncertainty]}
+          found={[figures.slope, figures.slopeUncertainty]}
         />
-        <Row
-          name="Scatter from hole to hole"
-          before={decimalText(prior.repeatability, 3)}
-          found={figures.scatter}
-        />
+        <Row name="Scatter from hole to hole" before={[assumed.scatter]} found={[figures.scatter]} />
       </tbody>
     </table>
   );
 }
 
+/** A number with its standard uncertainty, or alone. */
+type WithSpread = readonly [value: Derived, spread?: Derived];
+
 interface RowProps {
   readonly name: string;
-  readonly before: string;
-  readonly found: Derived;
-  /** Its standard uncertainty, mm. */
-  readonly spread?: number;
+  readonly before: WithSpread;
+  readonly found: WithSpread;
 }
 
-function Row({ name, before, found, spread }: RowProps) {
+function Row({ name, before, found }: RowProps) {
   const slot = `my-printer ${name}`;
-  const text = decimalText(found.value, spread === undefined ? 3 : 2);
   return (
     <DerivationRow slot={slot}>
       <tr>
         <th scope="row">{name}</th>
-        <td data-name="assumed">{before}</td>
+        <td data-name="assumed">
+          <Figures of={before} what={`${name}, assumed`} />
+        </td>
         <td data-name="with your holes">
-          <ComputedValue derived={found} text={text} label={`${name}, ${text} mm`} />
-          {spread === undefined ? '' : ` ± ${decimalText(spread, 2)}`}
+          <Figures of={found} what={name} />
         </td>
       </tr>
       <DerivationSlot name={slot} columns={COLUMNS} />
     </DerivationRow>
+  );
+}
+
+function Figures({ of: [value, spread], what }: { readonly of: WithSpread; readonly what: string }) {
+  const shown = (derived: Derived, named: string, decimals: number) => {
+    const text = decimalText(derived.value, decimals);
+    return <ComputedValue derived={derived} text={text} label={`${named}, ${text} mm`} />;
+  };
+  if (spread === undefined) return shown(value, what, 3);
+  return (
+    <>
+      {shown(value, what, 2)} ± {shown(spread, `Standard uncertainty of ${what}`, 2)}
+    </>
   );
 }

@@ -1,11 +1,13 @@
 import { lazy, Suspense, useMemo, useState } from 'react';
-import { calibrationNotices } from '../../../core/holes/calibration-notices.ts';
+import { type CalibrationNotice, calibrationNotices } from '../../../core/holes/calibration-notices.ts';
 import type { HoleAxis } from '../../../core/holes/hole-reading.ts';
 import { REFERENCE_DIAMETER } from '../../../core/holes/print-error.ts';
 import type { PrinterRecord } from '../../../storage/document.ts';
 import { LIMITS } from '../../../storage/limits.ts';
 import { holeAxisOf } from '../../../storage/with-printer.ts';
 import { ASSUMED_FROM_VERTICAL, sentenceOfCalibrationNotice } from '../../../wording/my-printer.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { DocumentChoice } from '../../joint/document-choice.tsx';
 import { StaleFrame } from '../../shell/stale-frame.tsx';
@@ -147,13 +149,7 @@ function Curve({ printer, calibrations, own }: CurveProps) {
           />
         </div>
       ) : null}
-      {printer
-        ? notices.map((notice) => (
-            <p key={notice.code} className={styles['words']}>
-              {sentenceOfCalibrationNotice(notice)}
-            </p>
-          ))
-        : null}
+      {printer ? notices.map((notice) => <NoticeOfCurve key={notice.code} notice={notice} />) : null}
       {printer && axis === 'horizontal' && calibration.count === 0 ? (
         <p className={styles['words']}>{ASSUMED_FROM_VERTICAL}</p>
       ) : null}
@@ -167,6 +163,19 @@ function Curve({ printer, calibrations, own }: CurveProps) {
         />
       </Suspense>
     </section>
+  );
+}
+
+function NoticeOfCurve({ notice }: { readonly notice: CalibrationNotice }) {
+  const drawn = useFindingsValue(({ shown }) => shown?.assessment.hole.drawn);
+  const slot = `my-printer ${notice.code}`;
+  return (
+    <DerivationRow slot={slot}>
+      <p className={styles['words']}>
+        <Told sentence={sentenceOfCalibrationNotice(notice, drawn)} />
+      </p>
+      <DerivationSlot name={slot} />
+    </DerivationRow>
   );
 }
 
