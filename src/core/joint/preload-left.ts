@@ -49,11 +49,8 @@ export const preloadLeftAt = (loop: CreepingLoop, { retightenings }: Loads, hour
  * @returns F(t)/F0 [-], the same as that of preloadLeftAt where nothing is in doubt
  * @source own-model the ends of a little known creep and modulus
  */
-export function bestPreloadLeftAt(loop: CreepingLoop, { retightenings }: Loads, hours: number): Derived {
-  const span = { restored: lastRetightening(hours, retightenings), until: hours };
-  const best = leastBy(knowledgesOf(loop), (known) => -shareOf(loop, span, known).share).one;
-  return shareLeft(loop, span, best);
-}
+export const bestPreloadLeftAt = (loop: CreepingLoop, { retightenings }: Loads, hours: number): Derived =>
+  bestLeft(loop, [{ restored: lastRetightening(hours, retightenings), until: hours }]);
 
 /**
  * Smallest share of the preload that is left at any time under load: at its end, or just before a re-tightening.
@@ -73,14 +70,7 @@ export const preloadLeft = (loop: CreepingLoop, loads: Loads): Derived => leastL
  * @returns the most that preloadLeft may be [-]: the high end of its range; the same where nothing is in doubt
  * @source own-model the ends of a little known creep and modulus
  */
-export function bestPreloadLeft(loop: CreepingLoop, loads: Loads): Derived {
-  const ends = knowledgesOf(loop).map((known) => ({
-    known,
-    ...leastBy(spansOf(loads), (span) => shareOf(loop, span, known).share),
-  }));
-  const best = leastBy(ends, ({ size }) => -size).one;
-  return shareLeft(loop, best.one, best.known);
-}
+export const bestPreloadLeft = (loop: CreepingLoop, loads: Loads): Derived => bestLeft(loop, spansOf(loads));
 
 /** What passes between one re-tightening and the next, and at last until the end. */
 function spansOf({ duration, retightenings }: Loads): readonly Span[] {
@@ -189,4 +179,14 @@ function leastLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
     ...shareLeft(loop, careful.one, careful.known),
     ...rangeOfCareful({ low: careful.size, middle: middle.size, high }),
   };
+}
+
+/** The least share of some spans at the best of all ends: the high end of what leastLeft gives. */
+function bestLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
+  const ends = knowledgesOf(loop).map((known) => ({
+    known,
+    ...leastBy(spans, (span) => shareOf(loop, span, known).share),
+  }));
+  const best = leastBy(ends, ({ size }) => -size).one;
+  return shareLeft(loop, best.one, best.known);
 }
