@@ -1,14 +1,10 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { HoleBehaviour } from './print-error.ts';
 
+type CurveNumber = 'offset' | 'offsetUncertainty' | 'slope' | 'slopeUncertainty' | 'scatter';
+
 /** The numbers of a curve of errors, mm: offset, its change with the diameter, scatter from hole to hole. */
-export interface CurveFigures {
-  readonly offset: Derived;
-  readonly offsetUncertainty: Derived;
-  readonly slope: Derived;
-  readonly slopeUncertainty: Derived;
-  readonly scatter: Derived;
-}
+export type CurveFigures = Readonly<Record<CurveNumber, Derived>>;
 
 const SYMBOLS = {
   offset: 'a',
@@ -16,7 +12,7 @@ const SYMBOLS = {
   slope: 'b',
   slopeUncertainty: 'u_b',
   scatter: 's_r',
-} as const satisfies Record<keyof CurveFigures, string>;
+} as const satisfies Record<CurveNumber, string>;
 
 const BEFORE = {
   offset: 'a_0',
@@ -24,7 +20,7 @@ const BEFORE = {
   slope: 'b_0',
   slopeUncertainty: 'u_b0',
   scatter: 's_0',
-} as const satisfies Record<keyof CurveFigures, string>;
+} as const satisfies Record<CurveNumber, string>;
 
 const CHANGES = {
   offset: 'Δ_a',
@@ -32,9 +28,9 @@ const CHANGES = {
   slope: 'Δ_b',
   slopeUncertainty: 'Δ_ub',
   scatter: 'Δ_s',
-} as const satisfies Record<keyof CurveFigures, string>;
+} as const satisfies Record<CurveNumber, string>;
 
-const valuesOf = ({ offset, slope, repeatability }: HoleBehaviour): Record<keyof CurveFigures, number> => ({
+const valuesOf = ({ offset, slope, repeatability }: HoleBehaviour): Record<CurveNumber, number> => ({
   offset: offset.value,
   offsetUncertainty: offset.standardUncertainty,
   slope: slope.value,
@@ -42,7 +38,7 @@ const valuesOf = ({ offset, slope, repeatability }: HoleBehaviour): Record<keyof
   scatter: repeatability,
 });
 
-const each = (figure: (name: keyof CurveFigures) => Derived): CurveFigures => ({
+const each = (figure: (name: CurveNumber) => Derived): CurveFigures => ({
   offset: figure('offset'),
   offsetUncertainty: figure('offsetUncertainty'),
   slope: figure('slope'),
