@@ -98,12 +98,18 @@ describe('HowTight', () => {
     expect(screen.queryByRole('row', { name: /^Dial/ })).toBeNull();
     expect(screen.getByRole('row', { name: /^Least/ })).toBeInTheDocument();
   });
-  test('says what is left of the clamp force at both ends of a little known creep, and which counts', () => {
+  test('says what is left of the clamp force at both ends of a little known creep, and which counts', async () => {
     const { joint, assessment } = given({ gap_mm: 0.4, loads: { pull_N: 12, shear_N: 1 } });
     const { unmount } = show(<HowTight joint={joint} assessment={assessment} />);
-    expect(
-      screen.getByText(/at the careful end, which counts; up to \d+\s% at the other/),
-    ).toBeInTheDocument();
+    const sentence = screen.getByText(/^At the dial the screw clamps with/);
+    expect(sentence).toHaveTextContent(/at the careful end, which counts; up to \d+\s% at the other/);
+    await userEvent.click(
+      screen.getByRole('button', { name: /^Share of the clamp force left at best, \d+\s%, open/ }),
+    );
+    const best = assessment.preloadLeft.range?.high ?? Number.NaN;
+    expect(screen.getByRole('region', { name: /^Derivation/ })).toHaveTextContent(
+      `share of the clamp force left after the time under load = ${best.toPrecision(3)}`,
+    );
     unmount();
     show(<HowTight {...given()} />);
     expect(screen.queryByText(/careful end/)).toBeNull();

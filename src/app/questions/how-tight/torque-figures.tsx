@@ -1,23 +1,19 @@
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
-import type { Derived, Range } from '../../../core/sources/derived.ts';
+import type { Derived } from '../../../core/sources/derived.ts';
 import { SCALE_UNITS, torqueOnScale } from '../../../core/torque/tool-scale.ts';
-import {
-  forceNumber,
-  forceText,
-  percentText,
-  significantText,
-  torqueNumber,
-} from '../../../wording/amount.ts';
+import { forceText, percentText, significantText, torqueNumber } from '../../../wording/amount.ts';
 import { MODE_EVENTS } from '../../../wording/names.ts';
+import { figure, type Sentence, said } from '../../../wording/sentence.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import styles from './how-tight.module.css';
 
 const COLUMNS = 2 + SCALE_UNITS.length;
 
 /** The ends and the dial in the units of torque tools, and the clamp force that the dial gives. */
 export function TorqueFigures({ assessment }: { readonly assessment: JointAssessment }) {
-  const { torque, preloadLeft } = assessment;
+  const { torque } = assessment;
   return (
     <div className={styles['figures']}>
       <div className={styles['scroll']}>
@@ -45,30 +41,7 @@ export function TorqueFigures({ assessment }: { readonly assessment: JointAssess
       </div>
       <DerivationRow slot="clamp-force">
         <p className={styles['clamp']}>
-          {torque.kind === 'window' ? (
-            <>
-              At the dial the screw clamps with{' '}
-              <ComputedValue
-                derived={torque.clampForceLow}
-                text={forceNumber(torque.clampForceLow.value)}
-                label={`Smallest clamp force, ${forceText(torque.clampForceLow.value)}`}
-              />{' '}
-              to{' '}
-              <ComputedValue
-                derived={torque.clampForceHigh}
-                text={forceText(torque.clampForceHigh.value)}
-                label={`Largest clamp force, ${forceText(torque.clampForceHigh.value)}`}
-              />
-              : friction and tool at their two ends, the smaller one after relaxation.{' '}
-            </>
-          ) : null}
-          Of the clamp force,{' '}
-          <ComputedValue
-            derived={preloadLeft}
-            text={percentText(preloadLeft.value)}
-            label={`Share of the clamp force left, ${percentText(preloadLeft.value)}`}
-          />{' '}
-          is left after the time under load{preloadLeft.range && beyond(preloadLeft.range)}.
+          <Told sentence={clampSentence(assessment)} />
         </p>
         <DerivationSlot name="clamp-force" />
       </DerivationRow>
@@ -76,9 +49,19 @@ export function TorqueFigures({ assessment }: { readonly assessment: JointAssess
   );
 }
 
-/** What the other end of a little known creep would leave, and which end counts. */
-const beyond = ({ high }: Range): string =>
-  ` at the careful end, which counts; up to ${percentText(high)} at the other, as little is known of creep`;
+/** Clamp force at the dial, and what is left of it at both ends of what is known of creep. */
+function clampSentence({ torque, preloadLeft, preloadLeftAtBest }: JointAssessment): Sentence {
+  const force = (derived: Derived, what: string) => figure(derived, forceText(derived.value), what);
+  const share = (derived: Derived, what: string) => figure(derived, percentText(derived.value), what);
+  const atDial =
+    torque.kind === 'window'
+      ? said`At the dial the screw clamps with ${force(torque.clampForceLow, 'Smallest clamp force')} to ${force(torque.clampForceHigh, 'Largest clamp force')}: friction and tool at their two ends, the smaller one after relaxation. `
+      : '';
+  const otherEnd = preloadLeftAtBest
+    ? said` at the careful end, which counts; up to ${share(preloadLeftAtBest, 'Share of the clamp force left at best')} at the other, as little is known of creep`
+    : '';
+  return said`${atDial}Of the clamp force, ${share(preloadLeft, 'Share of the clamp force left')} is left after the time under load${otherEnd}.`;
+}
 
 interface TorqueRowProps {
   readonly name: string;
