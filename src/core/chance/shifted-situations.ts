@@ -2,13 +2,13 @@ import type { InsertDimensions, MeasuredLength } from '../inserts/dimensions.ts'
 import { estimatedKnurledLength } from '../inserts/insert-dimensions.ts';
 import type { Situation } from '../pull-out/situation.ts';
 
-const shifted = (length: MeasuredLength, deviations: number): MeasuredLength => ({
-  ...length,
-  estimate: {
-    ...length.estimate,
-    value: length.estimate.value + deviations * length.standardUncertainty.value,
-  },
-});
+function shifted(
+  { estimate, standardUncertainty, readings }: MeasuredLength,
+  deviations: number,
+): MeasuredLength {
+  const value = estimate.value + deviations * standardUncertainty.value;
+  return { estimate: { ...estimate, value }, standardUncertainty, readings };
+}
 
 /** An estimated knurled length follows the knurl diameter that it was estimated from; a measured one stands alone. */
 const isEstimated = (insert: InsertDimensions): boolean => insert.knurledLength.readings === 0;

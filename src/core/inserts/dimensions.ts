@@ -8,6 +8,7 @@ export interface InsertDimensions {
   readonly knurledLength: MeasuredLength;
 }
 
+/** What readings of one length come to; its uncertainty is worked out when it is asked for, so it is never spread. */
 export interface MeasuredLength {
   readonly estimate: Derived;
   /** Combined standard uncertainty u, mm. */

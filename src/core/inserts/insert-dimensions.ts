@@ -19,33 +19,44 @@ const UNKNURLED_LENGTH_PER_KNURL = 0.28;
  * @source own-model estimate from the inserts at hand
  * @example L 5, Dk 5 mm gives 3.6 mm
  */
-export function estimatedKnurledLength(
+export const estimatedKnurledLength = (
   length: MeasuredLength,
   knurlDiameter: MeasuredLength,
-): MeasuredLength {
-  const value = length.estimate.value - UNKNURLED_LENGTH_PER_KNURL * knurlDiameter.estimate.value;
-  const estimate: Derived = {
-    symbol: 'L_k',
-    value,
-    unit: 'mm',
-    formula: 'L − 0.28 · D_k',
-    entries: [entryFrom(length.estimate), entryFrom(knurlDiameter.estimate)],
-    source: 'own-model',
-    standing: 'estimate',
-  };
-  const standardUncertainty: Derived = {
-    symbol: 'u(L_k)',
-    value: Math.hypot(
-      length.standardUncertainty.value,
-      UNKNURLED_LENGTH_PER_KNURL * knurlDiameter.standardUncertainty.value,
-    ),
-    unit: 'mm',
-    formula: '√(u(L)² + (0.28 · u(D_k))²)',
-    entries: [entryFrom(length.standardUncertainty), entryFrom(knurlDiameter.standardUncertainty)],
-    source: 'jcgm-100',
-    standing: 'published',
-  };
-  return { estimate, standardUncertainty, readings: 0 };
+): MeasuredLength => new EstimatedKnurledLength(length, knurlDiameter);
+
+class EstimatedKnurledLength implements MeasuredLength {
+  readonly readings = 0;
+  readonly estimate: Derived;
+  private readonly length: MeasuredLength;
+  private readonly knurlDiameter: MeasuredLength;
+
+  constructor(length: MeasuredLength, knurlDiameter: MeasuredLength) {
+    this.length = length;
+    this.knurlDiameter = knurlDiameter;
+    const [L, Dk] = [length.estimate, knurlDiameter.estimate];
+    this.estimate = {
+      symbol: 'L_k',
+      value: L.value - UNKNURLED_LENGTH_PER_KNURL * Dk.value,
+      unit: 'mm',
+      formula: 'L − 0.28 · D_k',
+      entries: [entryFrom(L), entryFrom(Dk)],
+      source: 'own-model',
+      standing: 'estimate',
+    };
+  }
+
+  get standardUncertainty(): Derived {
+    const [ofLength, ofKnurl] = [this.length.standardUncertainty, this.knurlDiameter.standardUncertainty];
+    return {
+      symbol: 'u(L_k)',
+      value: Math.hypot(ofLength.value, UNKNURLED_LENGTH_PER_KNURL * ofKnurl.value),
+      unit: 'mm',
+      formula: '√(u(L)² + (0.28 · u(D_k))²)',
+      entries: [entryFrom(ofLength), entryFrom(ofKnurl)],
+      source: 'jcgm-100',
+      standing: 'published',
+    };
+  }
 }
 
 /**

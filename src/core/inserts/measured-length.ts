@@ -28,23 +28,34 @@ export const meanOf = ({ values }: Readings): number =>
  * @source jcgm-100 4.2 (type A), 4.3.7 (rectangular), 5.1.2 (combined)
  * @example 5.01, 4.98 and 5.02 mm with ±0.03 mm give 5.003 mm and u 0.021 mm
  */
-export function measuredLength(symbol: string, readings: Readings): MeasuredLength {
-  const { values, permissibleError } = readings;
-  const n = values.length;
-  const estimate: Derived = {
-    symbol,
-    value: meanOf(readings),
-    unit: 'mm',
-    formula: n === 1 ? 'x_1' : 'Σx/n',
-    entries: readingEntries(values),
-    source: 'your-measurement',
-    standing: 'measured',
-  };
-  return {
-    estimate,
-    standardUncertainty: combinedUncertainty(symbol, estimate, values, permissibleError),
-    readings: n,
-  };
+export const measuredLength = (symbol: string, readings: Readings): MeasuredLength =>
+  new ReadLength(symbol, readings);
+
+class ReadLength implements MeasuredLength {
+  readonly estimate: Derived;
+  private readonly from: Readings;
+
+  constructor(symbol: string, from: Readings) {
+    const { values } = from;
+    this.from = from;
+    this.estimate = {
+      symbol,
+      value: meanOf(from),
+      unit: 'mm',
+      formula: values.length === 1 ? 'x_1' : 'Σx/n',
+      entries: readingEntries(values),
+      source: 'your-measurement',
+      standing: 'measured',
+    };
+  }
+
+  get standardUncertainty(): Derived {
+    return combinedUncertainty(this.estimate, this.from);
+  }
+
+  get readings(): number {
+    return this.from.values.length;
+  }
 }
 
 /** Readings that a derivation lists; more are summed up in their number. */
@@ -74,19 +85,14 @@ function readingEntries(values: readonly number[]): Entry[] {
   return entries;
 }
 
-function combinedUncertainty(
-  symbol: string,
-  estimate: Derived,
-  values: readonly number[],
-  permissibleError: number,
-): Derived {
+function combinedUncertainty(estimate: Derived, { values, permissibleError }: Readings): Derived {
   const n = values.length;
   const squares = values.reduce((sum, value) => sum + (value - estimate.value) ** 2, 0);
   const typeA = n >= 2 ? Math.sqrt(squares / (n - 1) / n) : 0;
   const typeB = permissibleError / Math.sqrt(3);
   const [jaws, mean] = [entry('u_B', typeB, 'mm'), entryFrom(estimate)];
   return {
-    symbol: `u(${symbol})`,
+    symbol: `u(${estimate.symbol})`,
     value: Math.hypot(typeA, typeB),
     unit: 'mm',
     formula: n >= 2 ? '√(u_A² + u_B²)' : 'u_B',

@@ -4,7 +4,7 @@ import { isCreepInDoubt } from '../relaxation/polymer-creep.ts';
 import { residualPreloadRatioOf } from '../relaxation/residual-preload.ts';
 import { lastRetightening, RETIGHTENING_HOURS } from '../relaxation/retightening.ts';
 import { type Derived, entry, rangeOfCareful } from '../sources/derived.ts';
-import type { CreepingLoop, Plastic } from './clamp-loop.ts';
+import type { CreepingLoop, Plastic, PlasticLink } from './clamp-loop.ts';
 import type { Joint } from './joint.ts';
 import { leastBy } from './least-by.ts';
 
@@ -149,10 +149,9 @@ const MIDDLE: Knowledge = { host: EXPECTED, clamped: EXPECTED };
 function endsOf(loop: CreepingLoop, plastic: Plastic): readonly Taken[] {
   const link = loop.links.find(({ of }) => of === plastic);
   if (link === undefined) return [EXPECTED];
-  const { creep, compliance } = link;
   const both: readonly End[] = ['low', 'high'];
-  const creeps = isCreepInDoubt(creep) ? both : (['middle'] as const);
-  const moduli = compliance.low === compliance.high ? (['middle'] as const) : both;
+  const creeps = isCreepInDoubt(link.creep) ? both : (['middle'] as const);
+  const moduli = isModulusInDoubt(link) ? both : (['middle'] as const);
   return creeps.flatMap((end) => moduli.map((modulus) => ({ creep: end, modulus })));
 }
 
@@ -160,7 +159,9 @@ function endsOf(loop: CreepingLoop, plastic: Plastic): readonly Taken[] {
 const knowledgesOf = (loop: CreepingLoop): readonly Knowledge[] =>
   endsOf(loop, 'host').flatMap((host) => endsOf(loop, 'clamped').map((clamped) => ({ host, clamped })));
 
-const isMiddle = ({ creep, modulus }: Taken): boolean => creep === 'middle' && modulus === 'middle';
+const isModulusInDoubt = ({ compliance }: PlasticLink): boolean => compliance.low !== compliance.high;
+
+const isInDoubt = (link: PlasticLink): boolean => isCreepInDoubt(link.creep) || isModulusInDoubt(link);
 
 /**
  * The least share of some spans, at the careful ends of creep and modulus, with what the others give. The share is a
@@ -169,10 +170,8 @@ const isMiddle = ({ creep, modulus }: Taken): boolean => creep === 'middle' && m
 function leastLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
   const leastAt = (known: Knowledge) => leastBy(spans, (span) => shareOf(loop, span, known).share);
   const middle = leastAt(MIDDLE);
-  const knowledges = knowledgesOf(loop);
-  if (knowledges.every(({ host, clamped }) => isMiddle(host) && isMiddle(clamped)))
-    return shareLeft(loop, middle.one, MIDDLE);
-  const ends = knowledges.map((known) => ({ known, ...leastAt(known) }));
+  if (!loop.links.some(isInDoubt)) return shareLeft(loop, middle.one, MIDDLE);
+  const ends = knowledgesOf(loop).map((known) => ({ known, ...leastAt(known) }));
   const careful = leastBy(ends, ({ size }) => size).one;
   const high = Math.max(...ends.map(({ size }) => size));
   return {

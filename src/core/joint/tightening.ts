@@ -52,8 +52,14 @@ export interface Frame {
   readonly shared: ReadonlyMap<FailureMode, Capacity>;
   readonly bonds: Bonds;
   readonly creep: JointCreep;
-  /** The most that the host may have crept when the time under load is over, [-]. */
-  readonly creptHost: number;
+  /** What lasts of a preload that no plastic is in the way of. */
+  readonly metalLasting: Lasting;
+}
+
+/** Share of the preload that is left, and what the time under load does to the printed part; nothing where there is none. */
+interface Lasting {
+  readonly left: Derived;
+  readonly wear?: Wear;
 }
 
 /** Bonds of the inserts that were pulled in this set-up, by their ids, and of every other one. */
@@ -84,7 +90,7 @@ export function frameOf(joint: AnswerableJoint): Frame {
     shared,
     bonds: bondsOf(joint),
     creep,
-    creptHost: creepFactorOf(creep.host.low, joint.loads.duration),
+    metalLasting: lastingOf(joint, { elasticCompliance: 1, plasticCompliance: 0, links: [] }, creep),
   };
 }
 
@@ -98,7 +104,7 @@ export function frameOf(joint: AnswerableJoint): Frame {
  * @source own-model order of the steps
  */
 export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = frameOf(joint)): Tightening {
-  const { surroundings, conversion, shared, bonds, creep } = frame;
+  const { surroundings, conversion, shared, bonds, creep, metalLasting } = frame;
   const dimensions = insertDimensions(insert);
   const bore = boreOf(joint, dimensions);
   const seat = findSeat(joint, dimensions);
@@ -117,7 +123,7 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
   const situation = situationOf(surroundings, found);
   const grip = screw.grip.value;
   const loop = creepingLoop(joint, situation, grip, creep);
-  const wear = wearOf(joint, loop, frame);
+  const { left, wear } = loop.links.length === 0 ? metalLasting : lastingOf(joint, loop, creep);
   const actives: ActiveMode[] = [];
   for (const rule of FAILURE_MODES) {
     const path = rule.path(seat.kind);
@@ -127,7 +133,6 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
     const { mode } = rule;
     actives.push(wear && isWorn(mode, path) ? { mode, path, capacity, wear } : { mode, path, capacity });
   }
-  const left = preloadLeft(loop, joint.loads);
   const force = forceToStayClosed(joint, slipFriction(joint, situation));
   const least = leastTorque({ force, left }, conversion, joint.tool);
   const tightened = actives.filter(({ path }) => path !== 'pull');
@@ -148,11 +153,12 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
   };
 }
 
-/** What the time under load does to the printed part; nothing where there is none. */
-function wearOf({ loads }: Joint, loop: CreepingLoop, { creep, creptHost }: Frame): Wear | undefined {
-  if (loads.duration === 0) return undefined;
-  const left = preloadOnCreptHost(loop, loads);
-  return { creep: creep.host, hours: loads.duration, factor: creptHost, left };
+function lastingOf({ loads }: Joint, loop: CreepingLoop, { host }: JointCreep): Lasting {
+  const left = preloadLeft(loop, loads);
+  const hours = loads.duration;
+  if (hours === 0) return { left };
+  const factor = creepFactorOf(host.low, hours);
+  return { left, wear: { creep: host, hours, factor, left: preloadOnCreptHost(loop, loads) } };
 }
 
 /** No screw fits: limits are still shown for a screw that would fill the insert. */

@@ -54,13 +54,14 @@ export function wallPlugForce(situation: Situation): Derived {
   const end = goesThrough
     ? 0
     : strengths.alongAxis.value * (Math.PI / 4) * (plug.value ** 2 - bore.value ** 2);
-  const ofSides = [
+  const entries = [
     entryFrom(strengths.printedShear),
     entryFrom(plug),
     entryFrom(phi),
     entryFrom(depth),
     entry('t_s', skin, 'mm'),
   ];
+  if (!goesThrough) entries.push(entryFrom(strengths.alongAxis), entryFrom(bore));
   return {
     symbol: 'F_wp',
     value: sides + end,
@@ -68,7 +69,7 @@ export function wallPlugForce(situation: Situation): Derived {
     formula: goesThrough
       ? 'τ_p · π · D_w · (φ · (T − t_s) + t_s)'
       : 'τ_p · π · D_w · (φ · (T − t_s) + t_s) + σ_a · π/4 · (D_w² − D_t²)',
-    entries: goesThrough ? ofSides : ofSides.concat(entryFrom(strengths.alongAxis), entryFrom(bore)),
+    entries,
     source: 'own-model',
     standing: 'estimate',
   };
