@@ -144,7 +144,19 @@ function resolveDrawer(document: JointDocument, catalogue: Catalogue, faults: Fa
   });
 }
 
+/** The insert that was made from a record, as long as nothing else it was made from has changed. */
+const made = new WeakMap<InsertRecord, { readonly permissibleError: number; readonly insert: Insert }>();
+
+/** A record that is the one of before is the insert of before: whoever shows it sees that nothing has changed. */
 function insertOf(record: InsertRecord, thread: Thread, permissibleError: number): Insert {
+  const before = made.get(record);
+  if (before?.permissibleError === permissibleError && before.insert.thread === thread) return before.insert;
+  const insert = insertFrom(record, thread, permissibleError);
+  made.set(record, { permissibleError, insert });
+  return insert;
+}
+
+function insertFrom(record: InsertRecord, thread: Thread, permissibleError: number): Insert {
   const readings = (values: readonly number[]): Readings => ({ values, permissibleError });
   return {
     id: record.id,

@@ -45,6 +45,18 @@ describe('resolveDocument', () => {
       alternatives: { friction: { id: 'oiled' }, propertyClass: { id: '12.9' }, washer: { thread: 'M3' } },
     });
   });
+  test('gives the insert of before for a record of before, unless the caliper or the record is another', () => {
+    const document = jointDocument();
+    const [insert] = resolved(document).drawer;
+    expect(resolved({ ...document, name: 'the same inserts' }).drawer[0]).toBe(insert);
+    const finer = resolved({ ...document, caliper: { permissibleError_mm: 0.013 } }).drawer[0];
+    expect(finer?.length.permissibleError).toBe(0.013);
+    const [record] = document.drawer;
+    if (record === undefined) throw new Error('the drawer is empty');
+    const longer = resolved({ ...document, drawer: [{ ...record, length_mm: [6.78] }] }).drawer[0];
+    expect(longer?.length.values).toEqual([6.78]);
+  });
+
   test('leaves the seat to the geometry unless it is overruled, and keeps the chosen insert', () => {
     expect(givenJoint().seatOverride).toBeUndefined();
     expect(givenJoint({ seat: 'over-gap' }).seatOverride).toBe('over-gap');

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId } from 'react';
+import { type KeyboardEvent, useId, useMemo } from 'react';
 import { unitText } from '../quantity/format.ts';
 import { controlAria, FieldFrame, messageOf, useRefusedNotice } from './field-frame.tsx';
 import type { QuantityFieldProps } from './field-props.ts';
@@ -48,7 +48,8 @@ export function QuantityField(props: QuantityFieldProps) {
   const message = messageOf(refusedMessage(field, props), problem);
   useRefusedNotice(field.refusal !== undefined, onRefused);
   const unit = props.unitShown ?? unitText(definition.displayUnit, field.text.trim());
-  const description = `${rangeWords(definition)}${note === undefined ? '' : ` ${note}`}`;
+  const range = useMemo(() => rangeWords(definition), [definition]);
+  const description = `${range}${note === undefined ? '' : ` ${note}`}`;
   return (
     <FieldFrame id={id} label={label} layout={layout} unit={unit} description={description} message={message}>
       <input

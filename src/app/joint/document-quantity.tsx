@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useMemo } from 'react';
 import type { UnitSymbol } from '../../core/units/units.ts';
 import type { FieldLayout } from '../fields/field-props.ts';
 import { QuantityField } from '../fields/quantity-field.tsx';
@@ -35,7 +35,10 @@ export const DocumentQuantity = memo(function DocumentQuantity({
   along = NONE,
 }: DocumentQuantityProps) {
   const { renewal, value, take, problem, onRefused } = useDocumentField(quantity.path, place);
-  const definition = definitionOf(shown === undefined ? quantity : { ...quantity, shown });
+  const definition = useMemo(
+    () => definitionOf(shown === undefined ? quantity : { ...quantity, shown }),
+    [quantity, shown],
+  );
   return (
     <QuantityField
       key={renewal}

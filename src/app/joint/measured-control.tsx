@@ -15,6 +15,13 @@ const DIMENSION_OF = {
   knurledLength_mm: 'knurledLength',
 } as const satisfies Record<ReadingKey, string>;
 
+const DEFINITIONS = {
+  knurlDiameter_mm: definitionOf(READINGS.knurlDiameter_mm),
+  pilotDiameter_mm: definitionOf(READINGS.pilotDiameter_mm),
+  length_mm: definitionOf(READINGS.length_mm),
+  knurledLength_mm: definitionOf(READINGS.knurledLength_mm),
+} as const satisfies Record<ReadingKey, unknown>;
+
 interface MeasuredControlProps {
   /** Index in the drawer. */
   readonly insert: number;
@@ -28,34 +35,37 @@ interface MeasuredControlProps {
  * estimate in place of none, as a number that opens its derivation.
  */
 export const MeasuredControl = memo(function MeasuredControl(props: MeasuredControlProps) {
-  const { insert, reading, place, slot } = props;
-  const measured = useFindingsValue(({ drawer }) => drawer[insert]);
+  const { insert, reading, place } = props;
   const field = useDocumentField(`drawer.${insert}.${reading}`, place);
-  const record = useSheetValue(({ journal }) => journal.present.drawer[insert]);
-  const { label } = READINGS[reading];
-  const [only, ...more] = record?.[reading] ?? [];
-  if (record === undefined || measured === undefined) return null;
-  if (only !== undefined && more.length === 0) {
-    return (
-      <QuantityField
-        key={field.renewal}
-        label={label}
-        layout="bare"
-        definition={definitionOf(READINGS[reading])}
-        value={only}
-        onTake={(value) => field.take([value], { path: 'chosenInsert', value: record.id })}
-        problem={field.problem}
-        onRefused={field.onRefused}
-      />
-    );
-  }
+  const id = useSheetValue(({ journal }) => journal.present.drawer[insert]?.id);
+  const readings = useSheetValue(({ journal }) => journal.present.drawer[insert]?.[reading]);
+  if (id === undefined) return null;
+  const [only, ...more] = readings ?? [];
+  if (only === undefined || more.length > 0) return <Estimated {...props} />;
+  return (
+    <QuantityField
+      key={field.renewal}
+      label={READINGS[reading].label}
+      layout="bare"
+      definition={DEFINITIONS[reading]}
+      value={only}
+      onTake={(value) => field.take([value], { path: 'chosenInsert', value: id })}
+      problem={field.problem}
+      onRefused={field.onRefused}
+    />
+  );
+});
+
+function Estimated({ insert, reading, slot }: MeasuredControlProps) {
+  const measured = useFindingsValue(({ drawer }) => drawer[insert]);
+  if (measured === undefined) return null;
   const { estimate, standardUncertainty } = insertDimensions(measured)[DIMENSION_OF[reading]];
   return (
     <ComputedValue
       derived={[estimate, standardUncertainty]}
       text={lengthNumber(estimate.value)}
-      label={`${label}, ${lengthText(estimate.value)}`}
+      label={`${READINGS[reading].label}, ${lengthText(estimate.value)}`}
       {...(slot === undefined ? {} : { slot })}
     />
   );
-});
+}

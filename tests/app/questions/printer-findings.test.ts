@@ -29,7 +29,10 @@ function nextFor(printer: PrinterRecord | undefined) {
   const [insert] = found.drawer;
   if (admission.kind === 'stopped' || !insert) throw new Error('not answered');
   const assessment = assess(admission.joint, insert);
-  return { next: nextHoleOf(document, printer, { joint, assessment }), assessment };
+  return {
+    next: nextHoleOf(document.caliper.permissibleError_mm, printer, { joint, assessment }),
+    assessment,
+  };
 }
 
 describe('nextHoleOf', () => {

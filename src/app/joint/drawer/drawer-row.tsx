@@ -22,13 +22,13 @@ export const DrawerRow = memo(function DrawerRow(props: DrawerRowProps) {
   const { index, record, isAlone, isShown, isOpen, onOpen } = props;
   const { edit } = useSheetActions();
   const documentAtPress = useDocumentAtPress();
-  const name = useFindingsValue(({ drawer }) => drawer[index] && insertName(drawer[index]));
-  const readings = useFindingsValue(({ drawer }) => drawer[index] && readingsLine(record, drawer[index]));
+  const insert = useFindingsValue(({ drawer }) => drawer[index]);
   const fields = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (isOpen) fields.current?.querySelector<HTMLElement>('input, textarea, select')?.focus();
   }, [isOpen]);
-  if (name === undefined) return null;
+  if (insert === undefined) return null;
+  const name = insertName(insert);
   const duplicate = () => {
     const copy = duplicated(documentAtPress(), index);
     edit('drawer', copy.edit);
@@ -41,7 +41,7 @@ export const DrawerRow = memo(function DrawerRow(props: DrawerRowProps) {
           {name}
           {record.label ? <span className={styles.label}>{record.label}</span> : null}
         </span>
-        <span className={styles.readings}>{readings}</span>
+        <span className={styles.readings}>{readingsLine(record, insert)}</span>
         <span className={styles.presses}>
           {isShown ? (
             <span className="line">on the sheet</span>

@@ -23,10 +23,10 @@ interface NextHoleProps {
 
 /** What one more coupon hole would gain for this joint, and at which diameter to print it. */
 export function NextHole({ joint, assessment, printer }: NextHoleProps) {
-  const document = useSheetValue(({ journal }) => journal.present);
+  const permissibleError = useSheetValue(({ journal }) => journal.present.caliper.permissibleError_mm);
   const next = useMemo(
-    () => nextHoleOf(document, printer, { joint, assessment }),
-    [document, printer, joint, assessment],
+    () => nextHoleOf(permissibleError, printer, { joint, assessment }),
+    [permissibleError, printer, joint, assessment],
   );
   const { drawn, chance, deviationBefore, deviationAfter } = next;
   const isLittle = chance !== undefined && chance.gain.value < LITTLE;

@@ -7,7 +7,7 @@ import {
 } from '../../../core/holes/next-coupon-hole.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
-import type { JointDocument, PrinterRecord } from '../../../storage/document.ts';
+import type { PrinterRecord } from '../../../storage/document.ts';
 import { BEGIN_GAUGE } from './printer-edits.ts';
 
 /** How far from the joint's hole a coupon hole is looked for, mm, and in which steps. */
@@ -17,15 +17,15 @@ const LEAST_COUPON = 1;
 /** Unless the printer was read otherwise. */
 const USUAL_INSTRUMENT: HoleInstrument = 'caliper-jaws';
 
-/** What one more hole of a gauge is worth to this joint, read as the last one was. */
+/** What one more hole of a gauge is worth to this joint, read as the last one was; permissible error of the caliper, mm. */
 export function nextHoleOf(
-  { caliper }: JointDocument,
+  permissibleError: number,
   printer: PrinterRecord | undefined,
   { joint, assessment }: { readonly joint: Joint; readonly assessment: JointAssessment },
 ): NextCouponHole {
   const { hole, dimensions } = assessment;
   const drawn = hole.drawn.value;
-  const { uncertainty } = readingOfCoupon(drawn, printer, caliper.permissibleError_mm);
+  const { uncertainty } = readingOfCoupon(drawn, printer, permissibleError);
   const { smallest, largest, expected } = hole.window;
   return nextCouponHole(
     joint.holes.behaviour,
