@@ -1,13 +1,7 @@
 import type { CouponHole, Sides } from '../../../core/coupons/coupon.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
 import type { Coupon } from '../../../solids/coupon-mesh.ts';
-import {
-  derivedText,
-  diameterNumber,
-  lengthNumber,
-  lengthText,
-  NO_BREAK_SPACE,
-} from '../../../wording/amount.ts';
+import { derivedText, lengthText } from '../../../wording/amount.ts';
 import { figure, type Sentence, said } from '../../../wording/sentence.ts';
 
 /** One line about a coupon. */
@@ -21,20 +15,16 @@ const fact = (name: string, derived: Derived): Fact => ({
   sentence: [figure(derived, derivedText(derived), name)],
 });
 
-const sizeOf = ({ x, y, z }: Sides): Fact => {
-  const side = (derived: Derived, axis: string) =>
-    figure(derived, lengthNumber(derived.value), `Along the bed’s ${axis}`);
-  return {
-    name: 'On the bed',
-    sentence: said`${side(x, 'x')} × ${side(y, 'y')} × ${side(z, 'z')}${NO_BREAK_SPACE}mm`,
-  };
-};
-
 const length = (derived: Derived, what?: string) => figure(derived, lengthText(derived.value), what);
+
+const sizeOf = ({ x, y, z }: Sides): Fact => {
+  const side = (derived: Derived, axis: string) => length(derived, `Along the bed’s ${axis}`);
+  return { name: 'On the bed', sentence: said`${side(x, 'x')} × ${side(y, 'y')} × ${side(z, 'z')}` };
+};
 
 const holesOf = (name: string, { drawn, depth }: CouponHole): Fact => ({
   name,
-  sentence: said`⌀ ${figure(drawn, diameterNumber(drawn.value))} mm, ${length(depth)} deep`,
+  sentence: said`⌀ ${figure(drawn, derivedText(drawn))}, ${length(depth)} deep`,
 });
 
 /** What there is to know about a coupon before it is printed. */

@@ -160,6 +160,8 @@ const Facts = ({ coupon }: { readonly coupon: Coupon }) => (
           <dt>{name}</dt>
           <dd>
             <Told sentence={sentence} />
+          </dd>
+          <dd className={styles.opened}>
             <DerivationSlot name={`coupon ${name}`} />
           </dd>
         </div>
