@@ -70,7 +70,10 @@ export const percentText = (share: number): string =>
 /** A factor of a limit over its load; cut, not rounded, so that 0.999 never reads as 1. */
 export function factorText(factor: number): string {
   const size = Math.abs(factor);
-  const decimals = size < 2 ? 2 : size < 10 ? 1 : 0;
+  return timesText(factor, size < 2 ? 2 : size < 10 ? 1 : 0);
+}
+
+function timesText(factor: number, decimals: number): string {
   const cut = Math.trunc(Number(`${rounded(factor, 9)}e${decimals}`)) / 10 ** decimals;
   return `${decimalText(cut, decimals)}${NO_BREAK_SPACE}×`;
 }
@@ -120,7 +123,7 @@ export function amountText(value: number, unit: CoreUnit): string {
 /** Bores are written to a hundredth, with both decimals: 4.30 mm. */
 const BORES: ReadonlySet<string> = new Set(['D_CAD', 'D_t', 'D_g', 'D_f', 'D_j', 'D_l', 'D_min', 'D_max']);
 
-/** What is borne over what is asked is cut wherever it stands, so that no two places show two digits of one number. */
+/** What is borne over what is asked is cut in its derivation too, so that it begins with the digits that open it: 4.5, then 4.58. */
 const MARGINS: ReadonlySet<string> = new Set(['ψ', 'ψ_1']);
 
 /** Counts and the seed are whole: all of their digits are known. */
@@ -128,7 +131,7 @@ const COUNTS: ReadonlySet<string> = new Set(['n_j', 'k_j', 's_j', 'i_q', 'k_q', 
 
 /** A number of a derivation as it is shown. */
 export function derivedText({ symbol, value, unit }: Pick<Derived, 'symbol' | 'value' | 'unit'>): string {
-  if (MARGINS.has(symbol)) return factorText(value);
+  if (MARGINS.has(symbol)) return timesText(value, value < 10 ? 2 : value < 100 ? 1 : 0);
   if (COUNTS.has(symbol)) return decimalText(value, 0);
   return BORES.has(symbol) ? `${diameterNumber(value)}${NO_BREAK_SPACE}mm` : amountText(value, unit);
 }

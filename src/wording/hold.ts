@@ -4,9 +4,9 @@ import type { Hold } from '../core/service/hold.ts';
 import type { Margin } from '../core/service/margins.ts';
 import type { Loosening, ServiceState, StateId } from '../core/service/service-state.ts';
 import type { Derived } from '../core/sources/derived.ts';
-import { amountText, capitalised, durationText, temperatureText } from './amount.ts';
+import { amountText, capitalised, durationText, factorText, temperatureText } from './amount.ts';
 import { MODE_AGENTS, MODE_NAMES } from './names.ts';
-import { type Sentence, said, told } from './sentence.ts';
+import { figure, type Sentence, said, told } from './sentence.ts';
 
 export const STATE_NAMES = {
   assembly: 'While tightening',
@@ -98,7 +98,7 @@ export function reasonForService(
 
 /** The verdict on the whole life, with the torque it is for and the smallest margin. */
 export function sentenceOfVerdict(hold: Hold, margin: Derived, isDialled: boolean): Sentence {
-  const [at, least] = [told(hold.torque), told(margin)];
+  const [at, least] = [told(hold.torque), figure(margin, factorText(margin.value))];
   if (!isDialled) {
     return said`No setting fits, so there is nothing to hold; drawn at the largest torque that the limits allow, ${at}.`;
   }

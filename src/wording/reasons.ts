@@ -3,7 +3,7 @@ import type { JointAssessment, TorqueWindow } from '../core/joint/assessment.ts'
 import { limitFactor } from '../core/joint/limit-factor.ts';
 import type { SeatKind } from '../core/pull-out/limit.ts';
 import type { Derived } from '../core/sources/derived.ts';
-import { capitalised, countWord, lengthText, ordinalWord } from './amount.ts';
+import { capitalised, countWord, factorText, lengthText, ordinalWord } from './amount.ts';
 import { MODE_AGENTS, nameOfMode } from './names.ts';
 import { type Figure, figure, type Sentence, said, told } from './sentence.ts';
 
@@ -48,7 +48,7 @@ const pullsAtInsert = (seat: SeatKind): boolean => seat === 'over-gap' || seat =
 export function remarkOfCandidate(assessment: JointAssessment, best: JointAssessment): Sentence {
   const governing = assessment.limits.find((limit) => limit.governs);
   const factor = governing && limitFactor(governing);
-  const load = factor === undefined ? '' : said` at ${told(factor)} its load`;
+  const load = factor === undefined ? '' : said` at ${figure(factor, factorText(factor.value))} its load`;
   const limit = said`${nameOfMode(assessment.governing)} first${load}.`;
   if (assessment.insertId === best.insertId) return limit;
   const more = assessment.holds.characteristic.value > best.holds.characteristic.value;

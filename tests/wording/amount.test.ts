@@ -75,7 +75,12 @@ describe('amounts in text', () => {
     expect(plain(derivedText({ symbol: 'L', value: 4.3, unit: 'mm' }))).toBe('4.3 mm');
   });
   test('a margin is cut in its derivation as it is where it opens', () => {
-    expect(plain(derivedText({ symbol: 'ψ', value: 1.0496, unit: '-' }))).toBe('1.04 ×');
+    const marginText = (value: number) => plain(derivedText({ symbol: 'ψ', value, unit: '-' }));
+    for (const value of [0.9996, 1.0496, 4.5882, 9.999, 10.06, 40.37, 148.6]) {
+      const opening = factorText(value).replace('\u00a0×', '');
+      expect(marginText(value)).toMatch(new RegExp(`^${opening}`));
+    }
+    expect([1.0496, 4.5882, 40.37].map(marginText)).toEqual(['1.04 ×', '4.58 ×', '40.3 ×']);
     expect(plain(derivedText({ symbol: 'Φ', value: 1.0496, unit: '-' }))).toBe('1.05');
   });
   test('a count keeps all of its digits in a derivation', () => {

@@ -3,6 +3,7 @@ import { capitalised } from '../../wording/amount.ts';
 import type { Figure, Sentence } from '../../wording/sentence.ts';
 import { meaningOf } from '../../wording/symbols.ts';
 import { ComputedValue } from './computed-value.tsx';
+import { type Run, unbrokenRuns } from './unbroken-runs.ts';
 
 interface ToldProps {
   readonly sentence: Sentence;
@@ -14,21 +15,29 @@ const nameOf = ({ what, derived }: Figure): string =>
   what ?? capitalised(meaningOf(typeof derived === 'function' ? derived() : derived));
 
 /** A sentence whose computed numbers open; where they open is for the row around it to say. */
-export const Told = ({ sentence, of }: ToldProps) => (
-  <>
-    {sentence.map((part, place) => {
-      // A sentence is a fixed sequence: its places are its keys.
-      const key = String(place);
-      return typeof part === 'string' ? (
-        <Fragment key={key}>{part}</Fragment>
-      ) : (
-        <ComputedValue
-          key={key}
-          derived={part.derived}
-          text={part.text}
-          label={`${of === undefined ? '' : `${of}, `}${nameOf(part)}, ${part.text}`}
-        />
-      );
-    })}
-  </>
-);
+export const Told = ({ sentence, of }: ToldProps) =>
+  unbrokenRuns(sentence).map((words, place) => {
+    // A sentence is a fixed sequence: its places are its keys.
+    const key = String(place);
+    return typeof words === 'string' ? (
+      <Fragment key={key}>{words}</Fragment>
+    ) : (
+      <Unbroken key={key} run={words} of={of === undefined ? '' : `${of}, `} />
+    );
+  });
+
+function Unbroken({ run, of }: { readonly run: Run; readonly of: string }) {
+  const parts = run.map((part, place) =>
+    typeof part === 'string' ? (
+      part
+    ) : (
+      <ComputedValue
+        key={String(place)}
+        derived={part.derived}
+        text={part.text}
+        label={`${of}${nameOf(part)}, ${part.text}`}
+      />
+    ),
+  );
+  return run.length === 1 ? parts : <span className="line">{parts}</span>;
+}

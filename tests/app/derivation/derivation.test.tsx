@@ -116,7 +116,7 @@ describe('ComputedValue', () => {
     expect(within(screen.getByRole('region')).getByText('4.41 mm')).toBeInTheDocument();
   });
   test('one of many numbers is derived when it is opened, not before', async () => {
-    const derive = vi.fn(() => BORE);
+    const derive = vi.fn<() => typeof BORE>(() => BORE);
     render(
       <DerivationsProvider>
         <ComputedValue derived={derive} text="4.30" label="Bore as printed, 4.30 mm" />

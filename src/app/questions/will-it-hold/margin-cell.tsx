@@ -18,6 +18,7 @@ export function MarginCell({ cell }: { readonly cell: EndCell }) {
   }
   const text = factorText(margin.margin.value);
   const [held, asked] = [derivedText(margin.held), derivedText(margin.asked)];
+  const name = `${nameOfEnd(margin.by)}, ${whenOf(state)}`;
   return (
     <div className={styles['cell']} data-governs={margin.governs || undefined}>
       <MarginBar margin={margin} />
@@ -26,10 +27,11 @@ export function MarginCell({ cell }: { readonly cell: EndCell }) {
         <ComputedValue
           derived={margin.margin}
           text={text}
-          label={`${nameOfEnd(margin.by)}, ${whenOf(state)}, ${text}, ${held} held for ${asked} asked`}
+          label={`${name}, ${text}, ${held} held for ${asked} asked`}
         />
         <span className={styles['balance']}>
-          {withoutUnit(held)} for {asked}
+          <ComputedValue derived={margin.held} text={withoutUnit(held)} label={`${name}, ${held} held`} /> for{' '}
+          <ComputedValue derived={margin.asked} text={asked} label={`${name}, ${asked} asked`} />
         </span>
       </p>
     </div>
