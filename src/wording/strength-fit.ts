@@ -1,6 +1,7 @@
 import type { Growth, StrengthFit } from '../core/bench/strength-fit.ts';
 import type { Dimension, PutOver } from '../core/bench/strength-points.ts';
 import { countWord, decimalText, forceNumber, NO_BREAK_SPACE, torqueNumber } from './amount.ts';
+import { figure, type Sentence, said } from './sentence.ts';
 
 export const PUT_OVER_NAMES = {
   length: 'knurled length',
@@ -34,19 +35,20 @@ const countCapitalised = (count: number): string => {
 };
 
 /** Whether the coupons grow as the model has it. */
-export function sentenceOfGrowth({ of, power, modelPower, verdict }: Growth): string {
+export function sentenceOfGrowth({ of, power, modelPower, verdict }: Growth): Sentence {
   const name = DIMENSION_NAMES[of];
   const law = modelPower === 1 ? `in proportion to the ${name}` : `with the square of the ${name}`;
-  const asked = `The model lets strength grow ${law}: power ${modelPower}.`;
+  const asked = said`The model lets strength grow ${law}: power ${String(modelPower)}.`;
   if (power === undefined || verdict === undefined) return asked;
-  const found = `Yours goes with power ${decimalText(power.value.value, 2)}`;
+  const { value } = power;
+  const found = said`Yours goes with power ${figure(value, decimalText(value.value, 2), `Power of the ${name}`)}`;
   switch (verdict) {
     case 'agrees':
-      return `${asked} ${found}, which agrees.`;
+      return said`${asked} ${found}, which agrees.`;
     case 'differs':
-      return `${asked} ${found}, which does not agree: go by your coupons, and look at what else differs.`;
+      return said`${asked} ${found}, which does not agree: go by your coupons, and look at what else differs.`;
     case 'open':
-      return `${asked} ${found}: it may be that, but these coupons do not even tell whether strength grows.`;
+      return said`${asked} ${found}: it may be that, but these coupons do not even tell whether strength grows.`;
   }
 }
 

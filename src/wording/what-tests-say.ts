@@ -1,7 +1,10 @@
 import type { BondPosterior } from '../core/evidence/coupon-ratio.ts';
 import type { SettingMethod } from '../core/inserts/insert.ts';
+import type { Capacity } from '../core/pull-out/limit.ts';
+import type { Derived } from '../core/sources/derived.ts';
 import { capitalised, countWord, forceText } from './amount.ts';
 import { SETTING_NAMES } from './names.ts';
+import { figure, type Sentence, said } from './sentence.ts';
 import { bondText } from './test-findings.ts';
 
 const testsWord = (count: number): string => (count === 1 ? 'one test' : `${countWord(count)} tests`);
@@ -14,34 +17,39 @@ export const nameOfSetup = (setup: {
 }): string =>
   `${setup.material}, ${SETTING_NAMES[setup.setting]}${setup.printer === undefined ? '' : `, ${setup.printer}`}`;
 
+/** What half and what 19 of 20 hold. */
+type Holds = Pick<Capacity, 'median' | 'characteristic'>;
+
 /** What moved, and from where: a force, or a bond factor where the set-up is not the joint's. */
 export interface Moved {
   readonly coupons: number;
   readonly broke: number;
   /** Of what the value is: the name of an insert. */
   readonly of: string;
-  readonly before: { readonly median: number; readonly characteristic: number };
-  readonly after: { readonly median: number; readonly characteristic: number };
+  readonly before: Holds;
+  readonly after: Holds;
 }
 
-function sentence(moved: Moved, what: string, text: (value: number) => string): string {
+function sentence(moved: Moved, what: string, text: (value: number) => string): Sentence {
   const { coupons, broke, before, after } = moved;
   const who = capitalised(testsWord(coupons));
-  const ends = `19 of 20 hold ${text(after.characteristic)}, ${text(before.characteristic)} without ${coupons === 1 ? 'it' : 'them'}.`;
-  const isSame = text(before.median) === text(after.median);
-  if (isSame) {
-    return `${who} left ${what} at ${text(after.median)}, where our estimate was; ${ends}`;
+  const shown = (of: Derived, name: string) => figure(of, text(of.value), name);
+  const half = (of: Holds, when: string) => shown(of.median, `Half hold ${when}`);
+  const most = (of: Holds, when: string) => shown(of.characteristic, `19 of 20 hold ${when}`);
+  const ends = said`19 of 20 hold ${most(after, 'with the tests')}, ${most(before, 'without them')} without ${coupons === 1 ? 'it' : 'them'}.`;
+  if (text(before.median.value) === text(after.median.value)) {
+    return said`${who} left ${what} at ${half(after, 'with the tests')}, where our estimate was; ${ends}`;
   }
   const known = broke === 0 ? 'shown at least' : 'measured';
-  return `${who} moved ${what} from ${text(before.median)}, our estimate, to ${text(after.median)}, ${known}; ${ends}`;
+  return said`${who} moved ${what} from ${half(before, 'without tests')}, our estimate, to ${half(after, 'with the tests')}, ${known}; ${ends}`;
 }
 
 /** What the tests of the joint's own set-up moved: "Three tests moved the pull-out of M3 5.0 × 5.0 from …". */
-export const sentenceOfMovedForce = (moved: Moved): string =>
+export const sentenceOfMovedForce = (moved: Moved): Sentence =>
   sentence(moved, `the pull-out of ${moved.of}`, forceText);
 
 /** The same of another set-up, whose joint is not on the sheet. */
-export const sentenceOfMovedBond = (moved: Moved): string =>
+export const sentenceOfMovedBond = (moved: Moved): Sentence =>
   sentence(moved, `the bond factor of ${moved.of}`, bondText);
 
 /** How the posterior was worked out, for whoever wants to do it again. */

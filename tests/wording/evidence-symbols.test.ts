@@ -11,7 +11,8 @@ import { testsNeeded } from '../../src/core/evidence/sample-size.ts';
 import { logSummary, sampleSummary } from '../../src/core/evidence/sample-summary.ts';
 import { determinationOf, slopeOf } from '../../src/core/evidence/slope.ts';
 import { withinScatter } from '../../src/core/evidence/within-scatter.ts';
-import { type Derived, entry } from '../../src/core/sources/derived.ts';
+import { creepFactor } from '../../src/core/relaxation/findley.ts';
+import type { Derived } from '../../src/core/sources/derived.ts';
 import { derivationsWithin, meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { evaluated } from '../app/derivation/evaluate-formula.ts';
 import { expectRelative } from '../support/published.ts';
@@ -45,7 +46,7 @@ const plan = proofPlan({
   scatter: within.scatter,
   share: 0.95,
   confidence: 0.9,
-  lasting: { hours: 730, creep: entry('c', 1.62, '-') },
+  lasting: { hours: 730, creep: creepFactor({ m: 0.0909, n: 0.291 }, 730) },
 });
 
 /** Every derived number in a result, however deep it lies. */

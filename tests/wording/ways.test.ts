@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { differencesOf, type Made } from '../../src/core/bench/made-alike.ts';
-import { type StrengthFit, strengthBand, strengthFit } from '../../src/core/bench/strength-fit.ts';
+import {
+  type Growth,
+  type StrengthFit,
+  strengthBand,
+  strengthFit,
+} from '../../src/core/bench/strength-fit.ts';
 import { PUT_OVER } from '../../src/core/bench/strength-points.ts';
+import { plainText } from '../../src/wording/sentence.ts';
 import {
   sentenceOfGrowth,
   sentenceOfNoFit,
@@ -128,14 +134,13 @@ describe('a regression of strength', () => {
   test('is told beside the model’s law, whatever comes of it', () => {
     const [growth] = fits[0]?.growth ?? [];
     if (growth === undefined) throw new Error('no fit');
-    expect(sentenceOfGrowth({ ...growth, verdict: 'agrees' })).toMatch(
+    const told = (one: Growth) => plainText(sentenceOfGrowth(one));
+    expect(told({ ...growth, verdict: 'agrees' })).toMatch(
       /power 1\. Yours goes with power 0\.\d\d, which agrees\.$/,
     );
-    expect(sentenceOfGrowth({ ...growth, verdict: 'differs' })).toMatch(/does not agree: go by your coupons/);
-    expect(sentenceOfGrowth({ ...growth, verdict: 'open' })).toMatch(
-      /do not even tell whether strength grows\.$/,
-    );
-    expect(sentenceOfGrowth({ of: 'diameter', slope: growth.slope, modelPower: 2 })).toBe(
+    expect(told({ ...growth, verdict: 'differs' })).toMatch(/does not agree: go by your coupons/);
+    expect(told({ ...growth, verdict: 'open' })).toMatch(/do not even tell whether strength grows\.$/);
+    expect(told({ of: 'diameter', slope: growth.slope, modelPower: 2 })).toBe(
       'The model lets strength grow with the square of the knurl diameter: power 2.',
     );
   });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bondBelow, bondRows } from '../../src/core/bench/bond-rows.ts';
 import { couponPoints } from '../../src/core/bench/coupon-points.ts';
 import { evidenceOf } from '../../src/core/bench/evidence.ts';
+import { plainText, type Sentence } from '../../src/wording/sentence.ts';
 import { derivationsWithin, meaningOf, meaningOfEntry } from '../../src/wording/symbols.ts';
 import { wordsOfFinding } from '../../src/wording/test-findings.ts';
 import {
@@ -11,16 +12,20 @@ import {
   sentenceOfMovedForce,
 } from '../../src/wording/what-tests-say.ts';
 import { benchTest } from '../support/bench-tests.ts';
-import { answerableJoint } from '../support/joints.ts';
+import { answerableJoint, given } from '../support/joints.ts';
 
+const holds = (median: number, characteristic: number, unit: 'N' | '-') => ({
+  median: given('R', median, unit),
+  characteristic: given('R_k', characteristic, unit),
+});
 const MOVED = {
   coupons: 3,
   broke: 3,
   of: 'M3 5.0 × 5.0',
-  before: { median: 1304, characteristic: 640 },
-  after: { median: 1178, characteristic: 962 },
+  before: holds(1304, 640, 'N'),
+  after: holds(1178, 962, 'N'),
 };
-const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+const plain = (sentence: Sentence) => plainText(sentence).replaceAll('\u00a0', ' ');
 
 describe('what moved', () => {
   test('is told with both ends, and what 19 of 20 hold', () => {
@@ -34,9 +39,9 @@ describe('what moved', () => {
     );
   });
   test('says so where nothing moved', () => {
-    const after = { median: 0.851, characteristic: 0.61 };
-    const before = { median: 0.85, characteristic: 0.43 };
-    expect(sentenceOfMovedBond({ ...MOVED, before, after })).toBe(
+    const after = holds(0.851, 0.61, '-');
+    const before = holds(0.85, 0.43, '-');
+    expect(plain(sentenceOfMovedBond({ ...MOVED, before, after }))).toBe(
       'Three tests left the bond factor of M3 5.0 × 5.0 at 0.85, where our estimate was; 19 of 20 hold 0.61, 0.43 without them.',
     );
   });
@@ -71,7 +76,7 @@ describe('the numbers of the tests', () => {
     undefined,
   );
   test('are told in a few words at each row', () => {
-    expect(findings.map(wordsOfFinding)).toEqual([
+    expect(findings.map(wordsOfFinding).map((words) => words && plainText(words))).toEqual([
       expect.stringMatching(/^bond 0\.68$/),
       expect.stringMatching(/^bond \d\.\d\d$/),
       expect.stringMatching(/^held: bond at least 0\.38$/),

@@ -1,6 +1,7 @@
 import type { InsertAxis } from '../host/host.ts';
 import type { HostMaterial } from '../host/material.ts';
 import type { Insert, SettingMethod } from '../inserts/insert.ts';
+import { type Derived, entry } from '../sources/derived.ts';
 
 /** How an insert, or what stands in for one, was set. */
 export type TestSetting = SettingMethod | 'screwed-in' | 'nut';
@@ -70,6 +71,28 @@ export const TORQUE_KINDS: readonly TestKind[] = ['jack-out-torque', 'torque-out
 /** Load at the insert: what was shown, times the lever, N or N·mm. */
 export const loadOf = ({ shown, leverRatio }: Pick<BenchTest, 'shown' | 'leverRatio'>): number =>
   shown.value * leverRatio;
+
+/**
+ * Load at the insert, with its derivation; see loadOf.
+ *
+ *     R = W · i
+ *
+ * @param test - reading W [N or N·mm] and lever ratio i [-]
+ * @returns R [N or N·mm]
+ * @source your-tests reading of the instrument
+ */
+export function loadAtInsert({ shown, leverRatio }: Pick<BenchTest, 'shown' | 'leverRatio'>): Derived {
+  const unit = shown.quantity === 'torque' ? 'N·mm' : 'N';
+  return {
+    symbol: 'R_w',
+    value: loadOf({ shown, leverRatio }),
+    unit,
+    formula: 'W_r · i_L',
+    entries: [entry('W_r', shown.value, unit), entry('i_L', leverRatio, '-')],
+    source: 'your-tests',
+    standing: 'measured',
+  };
+}
 
 const GAVE_WAY: readonly TestResult[] = ['insert-out-clean', 'insert-out-with-plastic', 'insert-turned'];
 

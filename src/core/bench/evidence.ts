@@ -9,7 +9,7 @@ import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { bondFactor, type TestedSetup } from '../pull-out/bond.ts';
 import type { Derived } from '../sources/derived.ts';
-import { type BenchTest, hasGivenWay, loadOf } from './bench-test.ts';
+import { type BenchTest, hasGivenWay, loadAtInsert, loadOf } from './bench-test.ts';
 import { faultOfTest, type TestFault } from './test-fault.ts';
 import { measuredBond, testModel } from './test-model.ts';
 
@@ -89,7 +89,7 @@ export function findingOf(
       fault: { code: 'bore-leaves-no-bite', bore: test.bore ?? knurl, knurl },
     };
   }
-  const bond = measuredBond(loadOf(test), model.load);
+  const bond = measuredBond(loadAtInsert(test), model.load);
   if (bond.value < LEAST_SHARE || bond.value > GREATEST_SHARE) {
     const facts = { load: loadOf(test), model: model.load.value };
     return { test, says: 'left-out', fault: { code: 'far-from-model', ...facts } };

@@ -3,6 +3,7 @@ import { type LastingLoad, type ProofPlan, proofPlan } from '../evidence/proof-p
 import { type WithinScatter, withinScatter } from '../evidence/within-scatter.ts';
 import { creepOf } from '../joint/clamp-loop.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
+import { creepFactor } from '../relaxation/findley.ts';
 import { creepEntry } from '../relaxation/polymer-creep.ts';
 import type { Derived } from '../sources/derived.ts';
 import type { SetupEvidence } from './evidence.ts';
@@ -53,7 +54,11 @@ export const proofRows = (counts: readonly number[], { rig, ...asked }: ProofRig
  */
 export function lastingLoadOf(joint: AnswerableJoint): LastingLoad | undefined {
   const { duration: hours } = joint.loads;
-  return hours > 0 ? { hours, creep: creepEntry(creepOf(joint).host, hours) } : undefined;
+  if (hours <= 0) return undefined;
+  const { host } = creepOf(joint);
+  // The less stiffness is left, the greater the factor: the low end of what is known makes the most of it.
+  const range = creepEntry(host, hours).from?.range;
+  return { hours, creep: { ...creepFactor(host.low, hours), ...(range ? { range } : {}) } };
 }
 
 /**

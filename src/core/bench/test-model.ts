@@ -11,7 +11,7 @@ import { type Bond, deviationOfRange, UNTESTED } from '../pull-out/bond.ts';
 import { knurlShearForce } from '../pull-out/knurl-shear.ts';
 import { torqueOut } from '../pull-out/torque-out.ts';
 import type { FrictionRange } from '../screws/screw.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entryFrom } from '../sources/derived.ts';
 import { threadShareOfTorque } from '../torque/tightening-torque.ts';
 import type { BenchTest } from './bench-test.ts';
 
@@ -120,20 +120,17 @@ function jackOut(force: Derived, joint: AnswerableJoint): TestModel {
  *
  *     η = R/R1
  *
- * @param load - load at the insert R [N or N·mm], > 0
+ * @param load - of loadAtInsert: R [N or N·mm], > 0
  * @param model - load with bond factor 1, R1
  * @returns η [-]
  * @source your-tests reading of the instrument
  */
-export const measuredBond = (load: number, model: Derived): Derived => ({
+export const measuredBond = (load: Derived, model: Derived): Derived => ({
   symbol: 'η_i',
-  value: load / model.value,
+  value: load.value / model.value,
   unit: '-',
-  formula: 'R/R_1',
-  entries: [
-    entry('R', load, model.unit),
-    { symbol: 'R_1', value: model.value, unit: model.unit, from: model },
-  ],
+  formula: 'R_w/R_1',
+  entries: [entryFrom(load), { symbol: 'R_1', value: model.value, unit: model.unit, from: model }],
   source: 'your-tests',
   standing: 'measured',
 });

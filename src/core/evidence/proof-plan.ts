@@ -1,5 +1,5 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
-import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { countEntry } from './sample.ts';
 
 /**
@@ -50,7 +50,7 @@ export interface LastingLoad {
   /** t, [h], > 0. */
   readonly hours: number;
   /** Creep factor c, [-], ≥ 1: strength is taken to fall as the creep modulus does. */
-  readonly creep: Entry;
+  readonly creep: Derived;
 }
 
 /** What shall be relied on, and how. */
@@ -123,14 +123,14 @@ export function proofPlan(question: ProofQuestion): ProofPlan {
     source: 'success-run',
     standing: 'published',
   };
-  const pulled = (creep: Entry | undefined, hours = 0): Derived => ({
+  const pulled = (creep: Derived | undefined, hours = 0): Derived => ({
     symbol: 'F_pl',
     value: load * (creep?.value ?? 1) * proofRatio({ count, deviation: scatter.value, share, confidence }),
     unit: 'N',
     formula: creep ? 'F_r · c · exp(s_w · (z_p + z_n))' : 'F_r · exp(s_w · (z_p + z_n))',
     entries: [
       entry('F_r', load, 'N'),
-      ...(creep ? [creep, entry('t', hours, 'h')] : []),
+      ...(creep ? [{ ...entryFrom(creep), symbol: 'c' }, entry('t', hours, 'h')] : []),
       entryFrom(scatter),
       entry('z_p', normalQuantile(share), '-'),
       entry('z_n', normalQuantile(1 - shareAtProofLoad.value), '-'),

@@ -4,6 +4,7 @@ import userEvent from '@testing-library/user-event';
 import { useEffect } from 'react';
 import { describe, expect, test } from 'vitest';
 import { SENSOR_LID } from '../../../src/app/demos/sensor-lid.ts';
+import { DerivationsProvider } from '../../../src/app/derivation/derivations-provider.tsx';
 import { nextNumber, withNextTest, withoutTest } from '../../../src/app/questions/test-log/test-edits.ts';
 import TestLog from '../../../src/app/questions/test-log/test-log.tsx';
 import { openDoor } from '../../../src/app/state/door.ts';
@@ -29,7 +30,9 @@ function Watch() {
 const shown = (document: JointDocument = SENSOR_LID) => {
   render(
     <SheetProvider first={document}>
-      <TestLog />
+      <DerivationsProvider>
+        <TestLog />
+      </DerivationsProvider>
       <Watch />
     </SheetProvider>,
   );
@@ -159,6 +162,11 @@ describe('TestLog', () => {
     expect(proof).toMatch(/held held: bond at least 0\.\d\d/);
     expect(nut).toContain('says nothing of the bond');
     expect(empty).toContain('Left out. It has no reading yet.');
+    await userEvent.click(screen.getByRole('button', { name: /^test 1, Bond factor that a coupon showed/ }));
+    const opened = screen.getByRole('region', { name: /^Derivation: test 1/ });
+    expect(opened).toHaveTextContent('load at the insert, lever included');
+    // 107 kg are 1049 N.
+    expect(opened).toHaveTextContent(/1,050\sN/);
   });
   test.each(Object.entries(FAULTY_TESTS))(
     'keeps a row of the fault %s to be put right, and says at it why it is left out',

@@ -110,6 +110,19 @@ describe('what the tests say', () => {
     );
     expect(screen.getByText(/bond factor of a heat-set insert/)).toBeVisible();
   });
+  test('opens the numbers of its sentences: what moved, and how much higher the loads for a time are', async () => {
+    const user = show(THREE);
+    for (const [name, words] of [
+      [/^19 of 20 hold with the tests, /, 'characteristic capacity'],
+      [/^Half hold without tests, /, 'force that shears the knurl'],
+      [/^times as high as for a short pull, /, 'creep exponent'],
+    ] as const) {
+      await user.click(within(section()).getByRole('button', { name }));
+      const opened = within(section()).getByRole('region', { name: /^Derivation: / });
+      expect(opened.getAttribute('aria-label')?.replace('Derivation: ', '')).toMatch(name);
+      expect(opened).toHaveTextContent(words);
+    }
+  });
   test('gives the loads by the statistics in print, and names what takes more coupons', async () => {
     const user = show([...THREE, { value: 1.1, unit: 'N·m', kind: 'torque-out', result: 'insert-turned' }]);
     await user.click(screen.getByText('The loads as measured, by the statistics in print'));

@@ -5,6 +5,7 @@ import { partsToProve, proofPlan, proofRatio, provenShare } from '../../../src/c
 import { normalQuantile } from '../../../src/core/numerics/normal-distribution.ts';
 import { type Derived, entry } from '../../../src/core/sources/derived.ts';
 import fc from '../../support/fast-check.ts';
+import { given } from '../../support/joints.ts';
 import { notFinite } from '../../support/not-finite.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
@@ -19,7 +20,7 @@ const scatterOf = (value: number): Derived => ({
   standing: 'estimate',
 });
 const asked = { scatter: scatterOf(0.1), share: 0.95, confidence: 0.95 };
-const YEAR = { hours: 8760, creep: entry('c', 1.83, '-') };
+const YEAR = { hours: 8760, creep: given('φ', 1.83, '-') };
 
 describe('provenShare and partsToProve', () => {
   test.each([
@@ -116,7 +117,12 @@ describe('proofPlan', () => {
     expectRelative(lasting.heldLoad?.value ?? 0, short.proofLoad.value);
     expect(lasting.shareAtProofLoad).toEqual(short.shareAtProofLoad);
     expect(lasting.proofLoad.formula).toBe('F_r · c · exp(s_w · (z_p + z_n))');
-    expect(lasting.proofLoad.entries).toContainEqual(YEAR.creep);
+    expect(lasting.proofLoad.entries).toContainEqual({
+      symbol: 'c',
+      value: 1.83,
+      unit: '-',
+      from: YEAR.creep,
+    });
     expect(lasting.proofLoad.entries).toContainEqual(entry('t', 8760, 'h'));
   });
   test('holds only finite numbers', () => {

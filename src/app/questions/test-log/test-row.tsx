@@ -10,6 +10,8 @@ import {
   testUnitText,
 } from '../../../wording/bench-tests.ts';
 import { wordsOfFinding } from '../../../wording/test-findings.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import type { Choice } from '../../fields/field-props.ts';
 import { useSheetActions } from '../../state/sheet-context.ts';
 import { withoutTest } from './test-edits.ts';
@@ -42,52 +44,60 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
   const said = finding && wordsOfFinding(finding);
   const insert = inserts.find(({ value }) => value === test.insert)?.label ?? `“${test.insert}”`;
   return (
-    <li className={styles.test} data-left-out={leftOut === undefined || test.value === 0 ? undefined : ''}>
-      <div className={styles.head}>
-        <span className={styles.name}>
-          {name}{' '}
-          <span className={styles.quiet}>
-            {couponText(test)}
-            {insert}
+    <DerivationRow slot={`log ${test.id}`}>
+      <li className={styles.test} data-left-out={leftOut === undefined || test.value === 0 ? undefined : ''}>
+        <div className={styles.head}>
+          <span className={styles.name}>
+            {name}{' '}
+            <span className={styles.quiet}>
+              {couponText(test)}
+              {insert}
+            </span>
           </span>
-        </span>
-        <span className={styles.reading}>
-          <b>{test.value === 0 ? 'no reading yet' : readingText(test)}</b>{' '}
-          {TEST_KIND_NAMES[test.kind].toLowerCase()}, {TEST_RESULT_NAMES[test.result]}
-          {said === undefined ? null : <span className={styles.said}> {said}</span>}
-        </span>
-        <span className={styles.presses}>
-          <button
-            type="button"
-            className="go"
-            aria-expanded={isOpen}
-            aria-label={`${isOpen ? 'Close' : 'Edit'} ${name}`}
-            onClick={() => onOpen(!isOpen)}
-          >
-            {isOpen ? 'Close' : 'Edit'}
-          </button>
-          <button
-            type="button"
-            className="press"
-            aria-label={`Take out ${name}`}
-            onClick={() => edit('tests', withoutTest(document, test.id))}
-          >
-            Take out
-          </button>
-        </span>
-      </div>
-      {leftOut === undefined ? null : (
-        <p className={styles.leftOut}>
-          <b>Left out.</b> {leftOut}
-        </p>
-      )}
-      {finding === undefined ? null : <UnitDoubt index={index} test={test} finding={finding} />}
-      {isOpen ? (
-        <div data-fields>
-          <TestFields index={index} test={test} document={document} inserts={inserts} />
+          <span className={styles.reading}>
+            <b>{test.value === 0 ? 'no reading yet' : readingText(test)}</b>{' '}
+            {TEST_KIND_NAMES[test.kind].toLowerCase()}, {TEST_RESULT_NAMES[test.result]}
+            {said === undefined ? null : (
+              <span className={styles.said}>
+                {' '}
+                <Told sentence={said} of={name} />
+              </span>
+            )}
+          </span>
+          <span className={styles.presses}>
+            <button
+              type="button"
+              className="go"
+              aria-expanded={isOpen}
+              aria-label={`${isOpen ? 'Close' : 'Edit'} ${name}`}
+              onClick={() => onOpen(!isOpen)}
+            >
+              {isOpen ? 'Close' : 'Edit'}
+            </button>
+            <button
+              type="button"
+              className="press"
+              aria-label={`Take out ${name}`}
+              onClick={() => edit('tests', withoutTest(document, test.id))}
+            >
+              Take out
+            </button>
+          </span>
         </div>
-      ) : null}
-    </li>
+        <DerivationSlot name={`log ${test.id}`} />
+        {leftOut === undefined ? null : (
+          <p className={styles.leftOut}>
+            <b>Left out.</b> {leftOut}
+          </p>
+        )}
+        {finding === undefined ? null : <UnitDoubt index={index} test={test} finding={finding} />}
+        {isOpen ? (
+          <div data-fields>
+            <TestFields index={index} test={test} document={document} inserts={inserts} />
+          </div>
+        ) : null}
+      </li>
+    </DerivationRow>
   );
 }
 

@@ -1,6 +1,7 @@
 import { type PlotPoint, type ProbabilityPlot, plottedAt } from '../../../core/evidence/probability-plot.ts';
 import type { CoreUnit, Derived } from '../../../core/sources/derived.ts';
 import { amountText, decimalText, percentText } from '../../../wording/amount.ts';
+import { Twin } from '../../charts/twin.tsx';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import styles from './what-tests-say.module.css';
@@ -13,8 +14,7 @@ interface PlotTableProps {
 
 /** Where each value stands among all like parts, for a probability plot. */
 export const PlotTable = ({ plot: { points }, unit, slot }: PlotTableProps) => (
-  <details className={styles['more']}>
-    <summary className="go">Probability plot, as a table</summary>
+  <Twin summary="Probability plot, as a table">
     <table className={styles['table']}>
       <caption>
         The straighter the values lie over the deviations, the better a scatter fits; few always look straight
@@ -38,7 +38,7 @@ export const PlotTable = ({ plot: { points }, unit, slot }: PlotTableProps) => (
         ))}
       </tbody>
     </table>
-  </details>
+  </Twin>
 );
 
 interface PointRowProps {

@@ -31,8 +31,12 @@ export function ProofNotes({ within, row, lasting, warmth }: ProofNotesProps) {
         {lasting && row.heldLoad ? (
           <li>
             A short pull proves a short pull. For {durationText(lasting.hours)} the loads are{' '}
-            {decimalText(lasting.creep.value, 2)} times as high, as much as the plastic is taken to lose until
-            then. Or prove it outright: hold{' '}
+            <ProofValue
+              of={lasting.creep}
+              text={decimalText(lasting.creep.value, 2)}
+              what="times as high as for a short pull"
+            />{' '}
+            times as high, as much as the plastic is taken to lose until then. Or prove it outright: hold{' '}
             <ProofValue
               of={row.heldLoad}
               text={forceText(row.heldLoad.value)}

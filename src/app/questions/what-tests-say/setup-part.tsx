@@ -4,7 +4,6 @@ import type { SetupEvidence } from '../../../core/bench/evidence.ts';
 import { movedHold } from '../../../core/bench/moved-hold.ts';
 import { testSamples } from '../../../core/bench/test-samples.ts';
 import { admit } from '../../../core/joint/stop.ts';
-import type { Capacity } from '../../../core/pull-out/limit.ts';
 import { STANDINGS } from '../../../wording/standing.ts';
 import {
   CARRIES_OVER,
@@ -15,6 +14,8 @@ import {
   sentenceOfMovedBond,
   sentenceOfMovedForce,
 } from '../../../wording/what-tests-say.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { HOST_MATERIALS } from '../../joint/choices.ts';
 import { insertName } from '../../joint/drawer/insert-name.ts';
 import { useFindings, useSheetValue } from '../../state/sheet-context.ts';
@@ -31,11 +32,6 @@ interface SetupPartProps {
   /** Whether it is the joint's. */
   readonly isOwn: boolean;
 }
-
-const numbersOf = ({ median, characteristic }: Capacity) => ({
-  median: median.value,
-  characteristic: characteristic.value,
-});
 
 /** All that the tests of one set-up say. */
 export function SetupPart({ setup, isOwn }: SetupPartProps) {
@@ -105,34 +101,38 @@ function MovedSentence({ setup, isOwn }: SetupPartProps) {
   const { sign, words } = broke === 0 ? STANDINGS.estimate : STANDINGS.measured;
   const size = useSizeOf(setup);
   const counted = { coupons, broke };
+  const slot = `moved ${setup.printer ?? ''} ${setup.material} ${setup.setting}`;
   const sentence = () => {
     if (isOwn && shown && admission.kind === 'admitted') {
       const { before, after } = movedHold(admission.joint, shown.insert, setup.tested);
       return sentenceOfMovedForce({
         ...counted,
         of: insertName(shown.insert),
-        before: numbersOf(before),
-        after: numbersOf(after),
+        before,
+        after,
       });
     }
     const { before, rows } = bondRows(setup);
     const row = rows.find(({ insertId }) => insertId === size);
     return row === undefined
-      ? ''
+      ? []
       : sentenceOfMovedBond({
           ...counted,
           of: nameOfTested(setup)(size),
-          before: numbersOf(before.found),
-          after: numbersOf(row.found),
+          before: before.found,
+          after: row.found,
         });
   };
   return (
-    <p className={styles['words']}>
-      {sentence()}{' '}
-      <span className="line">
-        {sign} {words}
-      </span>
-      {isOwn && isLeftOut ? <b> The answers leave this out.</b> : null}
-    </p>
+    <DerivationRow slot={slot}>
+      <p className={styles['words']}>
+        <Told sentence={sentence()} />{' '}
+        <span className="line">
+          {sign} {words}
+        </span>
+        {isOwn && isLeftOut ? <b> The answers leave this out.</b> : null}
+      </p>
+      <DerivationSlot name={slot} />
+    </DerivationRow>
   );
 }

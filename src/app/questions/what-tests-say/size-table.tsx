@@ -1,7 +1,10 @@
+import { Fragment } from 'react';
+import { loadAtInsert } from '../../../core/bench/bench-test.ts';
 import { type StrengthFit, strengthBand } from '../../../core/bench/strength-fit.ts';
 import type { StrengthPoint } from '../../../core/bench/strength-points.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
 import { amountText, lengthText } from '../../../wording/amount.ts';
+import { Twin } from '../../charts/twin.tsx';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import styles from './what-tests-say.module.css';
@@ -26,8 +29,7 @@ export function SizeTable({ found, points, slot }: SizeTableProps) {
       (one?.diameter ?? 0) - (other?.diameter ?? 0) || (one?.length ?? 0) - (other?.length ?? 0),
   );
   return (
-    <details className={styles['more']}>
-      <summary className="go">The picture as a table</summary>
+    <Twin summary="The picture as a table">
       <table className={styles['table']}>
         <caption>Sizes that were tested, and what the regression says there</caption>
         <thead>
@@ -45,7 +47,7 @@ export function SizeTable({ found, points, slot }: SizeTableProps) {
           ))}
         </tbody>
       </table>
-    </details>
+    </Twin>
   );
 }
 
@@ -70,7 +72,12 @@ function SizeRow({ name, coupons, found, slot }: SizeRowProps) {
       <tr>
         <th scope="row">{name}</th>
         <td data-name="measured" className={styles['wraps']}>
-          {coupons.map(({ load }) => amountText(load, unit)).join(', ')}
+          {coupons.map(({ test }, place) => (
+            <Fragment key={test.id}>
+              {place === 0 ? '' : ', '}
+              {shown(loadAtInsert(test), `${test.id.replace('-', ' ')}, measured`)}
+            </Fragment>
+          ))}
         </td>
         <td data-name="regression">{shown(expected, 'regression')}</td>
         <td data-name="mean, 95 %">

@@ -18,6 +18,8 @@ import {
   sentenceOfTwoSizes,
 } from '../../../wording/strength-fit.ts';
 import { sentenceOfVaried, spanText } from '../../../wording/ways.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { FitTable } from './fit-table.tsx';
 import { useNamesOfWays } from './names.ts';
@@ -119,12 +121,12 @@ function Group({ group, found, over, slot }: GroupProps) {
       </Suspense>
       <FitTable found={found} title={title} slot={slot} />
       <SizeTable found={found} points={group.points} slot={slot} />
-      <Notes found={found} group={group} over={over} />
+      <Notes found={found} group={group} over={over} slot={slot} />
     </section>
   );
 }
 
-function Notes({ found, group, over }: Omit<GroupProps, 'slot'>) {
+function Notes({ found, group, over, slot }: GroupProps) {
   const names = useNamesOfWays();
   const tests = group.points.map(({ test }) => test);
   // Each diameter has its own bore.
@@ -133,7 +135,12 @@ function Notes({ found, group, over }: Omit<GroupProps, 'slot'>) {
   return (
     <ul className={styles['notes']}>
       {found.growth.map((growth) => (
-        <li key={growth.of}>{sentenceOfGrowth(growth)}</li>
+        <DerivationRow key={growth.of} slot={`${slot} growth ${growth.of}`}>
+          <li>
+            <Told sentence={sentenceOfGrowth(growth)} of={titleOf(group)} />
+            <DerivationSlot name={`${slot} growth ${growth.of}`} />
+          </li>
+        </DerivationRow>
       ))}
       {found.over.map((of, place) =>
         found.sizes[place] === 2 ? <li key={of}>{sentenceOfTwoSizes(of)}</li> : null,
