@@ -129,10 +129,15 @@ const MARGINS: ReadonlySet<string> = new Set(['ψ', 'ψ_1']);
 /** Counts and the seed are whole: all of their digits are known. */
 const COUNTS: ReadonlySet<string> = new Set(['n_j', 'k_j', 's_j', 'i_q', 'k_q', 'h_q']);
 
+/** Exact by definition; with fewer digits a conversion could not be followed. */
+const EXACT: ReadonlySet<string> = new Set(['F_u', 'l_u']);
+const EXACT_DIGITS = 8;
+
 /** A number of a derivation as it is shown. */
 export function derivedText({ symbol, value, unit }: Pick<Derived, 'symbol' | 'value' | 'unit'>): string {
   if (MARGINS.has(symbol)) return timesText(value, value < 10 ? 2 : value < 100 ? 1 : 0);
   if (COUNTS.has(symbol)) return decimalText(value, 0);
+  if (EXACT.has(symbol)) return `${trimmed(significantText(value, EXACT_DIGITS), 0)}${NO_BREAK_SPACE}${unit}`;
   return BORES.has(symbol) ? `${diameterNumber(value)}${NO_BREAK_SPACE}mm` : amountText(value, unit);
 }
 

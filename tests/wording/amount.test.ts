@@ -87,6 +87,11 @@ describe('amounts in text', () => {
     expect(derivedText({ symbol: 'k_j', value: 123456, unit: '-' })).toBe('123,456');
     expect(derivedText({ symbol: 'n', value: 123456, unit: '-' })).toBe('123,000');
   });
+  test('a unit by definition keeps its digits in a derivation', () => {
+    const exact = (value: number) => plain(derivedText({ symbol: 'F_u', value, unit: 'N' }));
+    expect([4.4482216152605, 9.80665, 0.01].map(exact)).toEqual(['4.4482216 N', '9.80665 N', '0.01 N']);
+    expect(plain(derivedText({ symbol: 'l_u', value: 1000, unit: 'mm' }))).toBe('1,000 mm');
+  });
   test('a ratio has no unit, an area has its own', () => {
     expect(amountText(0.8534, '-')).toBe('0.853');
     expect(plain(amountText(5.0306, 'mm²'))).toBe('5.03 mm²');

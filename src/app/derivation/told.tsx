@@ -4,6 +4,7 @@ import type { Figure, Sentence } from '../../wording/sentence.ts';
 import { meaningOf } from '../../wording/symbols.ts';
 import { ComputedValue } from './computed-value.tsx';
 import { type Run, unbrokenRuns } from './unbroken-runs.ts';
+import styles from './value.module.css';
 
 interface ToldProps {
   readonly sentence: Sentence;
@@ -39,5 +40,5 @@ function Unbroken({ run, of }: { readonly run: Run; readonly of: string }) {
       />
     ),
   );
-  return run.length === 1 ? parts : <span className="line">{parts}</span>;
+  return run.length === 1 ? parts : <span className={styles['unbroken']}>{parts}</span>;
 }
