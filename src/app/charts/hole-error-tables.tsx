@@ -107,7 +107,17 @@ function MarkRow({ mark: { number, drawn, error, standardUncertainty, outlier, p
     <DerivationRow slot={slot}>
       <tr>
         <th scope="row">{number}</th>
-        <td>{diameterNumber(drawn)}</td>
+        <td>
+          {point.seen === undefined ? (
+            diameterNumber(drawn)
+          ) : (
+            <Hundredths
+              of={drawn}
+              derived={point.seen}
+              what={`Hole ${number}, drawn as seen by the slicer`}
+            />
+          )}
+        </td>
         <td>
           <Hundredths
             of={error}

@@ -1,3 +1,4 @@
+import { insertDimensions } from '../../core/inserts/insert-dimensions.ts';
 import type { Joint } from '../../core/joint/joint.ts';
 import { admit } from '../../core/joint/stop.ts';
 import type { LengthPoint } from '../../core/recommend/length-curve.ts';
@@ -21,8 +22,12 @@ const COLUMNS = 6;
 export const LengthTable = ({ joint, panels }: LengthTableProps) => (
   <Twin summary="The charts as a table">
     {panels.map((panel) => (
-      <table key={panel.knurlDiameter} className={styles['table']}>
-        <caption>Knurl ⌀ {lengthText(panel.knurlDiameter)}</caption>
+      <table
+        key={panel.knurlDiameter}
+        className={styles['table']}
+        aria-label={`Knurl ⌀ ${lengthText(panel.knurlDiameter)}`}
+      >
+        <Caption panel={panel} />
         <thead>
           <tr>
             <th scope="col">Length, mm</th>
@@ -42,6 +47,25 @@ export const LengthTable = ({ joint, panels }: LengthTableProps) => (
     ))}
   </Twin>
 );
+
+/** The diameter of the panel, which is that of the readings of its insert. */
+function Caption({ panel: { knurlDiameter, model } }: { readonly panel: Panel }) {
+  const slot = `knurl ${knurlDiameter}`;
+  const text = lengthText(knurlDiameter);
+  return (
+    <DerivationRow slot={slot}>
+      <caption>
+        Knurl ⌀{' '}
+        <ComputedValue
+          derived={() => insertDimensions(model).knurlDiameter.estimate}
+          text={text}
+          label={`Knurl diameter, ${text}`}
+        />
+        <DerivationSlot name={slot} />
+      </caption>
+    </DerivationRow>
+  );
+}
 
 interface LengthRowProps {
   readonly joint: Joint;

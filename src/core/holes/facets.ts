@@ -61,6 +61,25 @@ export const effectiveDrawnOf = ({ diameter, facets }: DrawnHole): number =>
   facets === undefined ? diameter : diameter - facetLossOf({ diameter, sides: facets });
 
 /**
+ * Diameter that the slicer sees of a hole that is exported as a polygon, with its derivation; see effectiveDrawnOf.
+ *
+ *     D_e = D_cf · cos(π/N)
+ *
+ * @param hole - diameter of the circle through the corners D_cf [mm], > 0; corners N [-], a whole number ≥ 3
+ * @returns D_e [mm]
+ * @source polygon-hole-articles inscribed circle
+ */
+export const acrossFlatsDrawn = ({ diameter, facets }: Required<DrawnHole>): Derived => ({
+  symbol: 'D_e',
+  value: effectiveDrawnOf({ diameter, facets }),
+  unit: 'mm',
+  formula: 'D_cf · cos(π/N)',
+  entries: [entry('D_cf', diameter, 'mm'), entry('N', facets, '-')],
+  source: 'polygon-hole-articles',
+  standing: 'measured',
+});
+
+/**
  * Circle to draw so that its exported polygon has the wanted width across the flats.
  *
  *     D_N = D_CAD/cos(π/N), or D_CAD for a true circle

@@ -1,13 +1,15 @@
 import type { MeasuredLength } from '../inserts/dimensions.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { boreMeasured } from './bore-measured.ts';
-import { effectiveDrawnOf } from './facets.ts';
+import { acrossFlatsDrawn } from './facets.ts';
 import type { HoleReading } from './hole-reading.ts';
 
 /** What one hole says of the curve. */
 export interface HolePoint {
   /** What the slicer saw: of a polygon its width across the flats, mm. */
   readonly drawn: number;
+  /** The same with its way; absent for a true circle, which is seen as it was drawn. */
+  readonly seen?: Derived;
   readonly bore: MeasuredLength;
   /** Bore less drawn diameter, mm. */
   readonly error: number;
@@ -25,10 +27,12 @@ export interface HolePoint {
  */
 export function holePoint(reading: HoleReading): HolePoint {
   const { drawn: diameter, facets } = reading;
-  const drawn = effectiveDrawnOf(facets === undefined ? { diameter } : { diameter, facets });
+  const seen = facets === undefined ? undefined : acrossFlatsDrawn({ diameter, facets });
+  const drawn = seen?.value ?? diameter;
   const bore = boreMeasured(reading);
   return {
     drawn,
+    ...(seen === undefined ? {} : { seen }),
     bore,
     error: bore.estimate.value - drawn,
     standardUncertainty: bore.standardUncertainty.value,
@@ -45,13 +49,13 @@ export function holePoint(reading: HoleReading): HolePoint {
  * @source your-measurement
  * @example drawn 4.1 mm and 3.99 mm wide: −0.11 mm
  */
-export function errorOfPoint({ drawn, bore, error }: HolePoint): Derived {
+export function errorOfPoint({ drawn, seen, bore, error }: HolePoint): Derived {
   return {
     symbol: 'e',
     value: error,
     unit: 'mm',
     formula: 'D_m − D_e',
-    entries: [entryFrom(bore.estimate), entry('D_e', drawn, 'mm')],
+    entries: [entryFrom(bore.estimate), seen === undefined ? entry('D_e', drawn, 'mm') : entryFrom(seen)],
     source: 'your-measurement',
     standing: 'measured',
   };

@@ -89,8 +89,11 @@ describe('LengthCharts', () => {
       ['1 of 20 holds', 'what only 1 of 20 holds'],
       ['Pulls out at', 'torque on the screw that shears the knurl, half of all hold it'],
       ['Dial', 'torque to dial'],
+      ['Knurl diameter', 'knurl diameter'],
     ] as const) {
-      const [button] = screen.getAllByRole('button', { name: new RegExp(`^${column}, .* mm long, knurl`) });
+      const [button] = screen.getAllByRole('button', {
+        name: new RegExp(`^${column}, .*, open derivation$`),
+      });
       if (button === undefined) throw new Error(`nothing to open under ${column}`);
       await userEvent.click(button);
       const region = screen.getByRole('region', { name: new RegExp(`^Derivation: ${column}`) });

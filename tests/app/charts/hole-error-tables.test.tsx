@@ -62,6 +62,14 @@ describe('the curve of errors as tables', () => {
     expectResult(region, 'printed bore less drawn hole', button);
     expect(region).not.toHaveTextContent('Fitted from');
   });
+  test('opens the diameter that the slicer saw of a polygon', async () => {
+    const user = await opened([holeReading(3.5, 3.33), holeReading(4.7, [4.51], { facets: 12 })]);
+    // 4.7 · cos(15°) = 4.540 mm (hand calculation)
+    await user.click(screen.getByRole('button', { name: /^Hole 4, drawn as seen by the slicer, 4.54/ }));
+    const region = screen.getByRole('region', { name: /^Derivation: Hole 4/ });
+    expect(region).toHaveTextContent('diameter that the slicer saw = 4.54 mm');
+    expect(screen.queryByRole('button', { name: /^Hole 1, drawn/ })).not.toBeInTheDocument();
+  });
   test('without a reading has the unknown printer alone', async () => {
     await opened([]);
     expect(screen.queryByText('this printer')).not.toBeInTheDocument();

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { errorOfPoint, holePoint } from '../../../src/core/holes/hole-point.ts';
 import { holeReading } from '../../support/hole-readings.ts';
 import { expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const PIN = { instrument: 'pin-gauge', gaugeStep: 0.06 } as const;
 
@@ -16,10 +17,13 @@ describe('errorOfPoint', () => {
       standing: 'measured',
     });
     expect(error.entries.map(({ symbol }) => symbol)).toEqual(['D_m', 'D_e']);
+    expectWays([error]);
   });
   test('of a polygon is against its width across the flats', () => {
     const point = holePoint(holeReading(4.5, 4.2, { ...PIN, facets: 12 }));
     expectRelative(point.drawn, 4.5 * Math.cos(Math.PI / 12), 1e-12);
     expectRelative(errorOfPoint(point).value, 4.23 - 4.5 * Math.cos(Math.PI / 12), 1e-9);
+    expectWays([errorOfPoint(point), ...(point.seen ? [point.seen] : [])]);
+    expect(errorOfPoint(point).entries.at(-1)?.from).toBe(point.seen);
   });
 });
