@@ -111,7 +111,9 @@ function Drawn({ line }: { readonly line: Sentence }) {
   return (
     <DerivationRow slot={slot}>
       <li>
-        <Told sentence={line} />
+        <p className={styles['words']}>
+          <Told sentence={line} />
+        </p>
         <DerivationSlot name={slot} />
       </li>
     </DerivationRow>
