@@ -8,6 +8,7 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   D_p: 'pilot diameter',
   L: 'length of the insert',
   L_k: 'knurled length',
+  l_n: 'length that is not knurled',
   L_min: 'least length of an insert in use',
   x: 'reading',
   Δ_x: 'how far readings of one feature lie apart',
@@ -70,6 +71,7 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   'c mm': 'leg of the chamfer',
   part: 'thickness of the printed part',
   D_b: 'boss diameter',
+  D_b1: 'least boss diameter: one line of wall round the knurl',
   n: 'walls asked for',
   w: 'line width',
   // Holes of a printer
@@ -183,6 +185,7 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   λ_k: 'knurled length over knurl diameter',
   R: 'median capacity',
   R_k: 'characteristic capacity: 19 of 20 hold it',
+  R_req: 'what the joint asks an insert to hold',
   R_20: 'what only 1 of 20 holds',
   T_ks: 'torque on the screw that shears the knurl, half of all hold it',
   't -': 'Student’s t, 95 %; 4 degrees of freedom without tests',
@@ -235,6 +238,7 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   // Screw length
   l: 'length of the screw',
   l_least: 'least length of the screw',
+  l_most: 'greatest length of the screw',
   l_o: 'how far the tip stands beyond the insert',
   g: 'grip: all between head and insert',
   washer: 'thickness of the washer',

@@ -69,6 +69,7 @@ const UNITS: Readonly<Record<string, string>> = {
   D_ro: 'mm',
   D_rim: 'mm',
   w_f: 'mm',
+  l_n: 'mm',
   R_20: 'N',
   η_low: '-',
   R_1: 'N, N·mm',

@@ -1,4 +1,5 @@
 import type { Insert } from '../inserts/insert.ts';
+import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { settingInside } from '../joint/torque-window.ts';
 import { type Derived, entryFrom } from '../sources/derived.ts';
@@ -35,14 +36,46 @@ export function lengthWays(
   if (found === undefined) throw new Error('a point of the curve is longer than what is not knurled');
   const { median, characteristic } = capacityOf(found.near, 'knurl-shear');
   const { dial, least, most } = found.asBuilt;
+  const drawn = (derived: Derived) => withLengths(derived, lengthsOf(insert, length));
   return {
-    median,
-    characteristic,
-    upper: upperOf(median, characteristic),
-    jackOutTorque: pulledByScrew(median, found.near.conversion.ways.slippery),
-    ...(dial === undefined ? {} : { dial: settingInside(dial, { least, most: most.torque }) }),
+    median: drawn(median),
+    characteristic: drawn(characteristic),
+    upper: drawn(upperOf(median, characteristic)),
+    jackOutTorque: drawn(pulledByScrew(median, found.near.conversion.ways.slippery)),
+    ...(dial === undefined ? {} : { dial: drawn(settingInside(dial, { least, most: most.torque })) }),
   };
 }
+
+/** Length and knurled length of a point of the curve: nobody measured them, the length without knurl apart. */
+function lengthsOf(insert: Insert, drawn: number): ReadonlyMap<string, Derived> {
+  const { length, knurledLength } = insertDimensions(insert);
+  const common = { unit: 'mm', source: 'own-model', standing: 'estimate' } as const;
+  const L: Derived = { symbol: 'L', value: drawn, formula: 'L', entries: [], ...common };
+  const plain: Derived = {
+    symbol: 'l_n',
+    value: length.estimate.value - knurledLength.estimate.value,
+    formula: 'L − L_k',
+    entries: [entryFrom(length.estimate), entryFrom(knurledLength.estimate)],
+    ...common,
+  };
+  const knurled: Derived = {
+    symbol: 'L_k',
+    value: drawn - plain.value,
+    formula: 'L − l_n',
+    entries: [entryFrom(L), entryFrom(plain)],
+    ...common,
+  };
+  return new Map([L, knurled].map((one) => [one.symbol, one]));
+}
+
+/** A derivation with other ways to some of its lengths, at any depth. */
+const withLengths = (derived: Derived, lengths: ReadonlyMap<string, Derived>): Derived => ({
+  ...derived,
+  entries: derived.entries.map((entry) => {
+    const from = lengths.get(entry.symbol) ?? (entry.from && withLengths(entry.from, lengths));
+    return from === undefined ? entry : { ...entry, from };
+  }),
+});
 
 /** What 1 of 20 joints hold: as far above the median as 19 of 20 lie below it, on the logarithm. */
 const upperOf = (median: Derived, characteristic: Derived): Derived => ({

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { lengthCurve } from '../../../src/core/recommend/length-curve.ts';
 import { lengthWays } from '../../../src/core/recommend/length-ways.ts';
+import { derivationsWithin } from '../../../src/wording/symbols.ts';
 import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
-import { expectPublished } from '../../support/published.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
 import { expectWays } from '../../support/ways.ts';
 
 const LENGTHS = [2.3, 4.1, 7.7] as const;
@@ -44,6 +45,20 @@ describe('lengthWays', () => {
       expectWays([ways.upper, ways.jackOutTorque, ...(ways.dial ? [ways.dial] : [])]);
     },
   );
+  test('name no drawn length as measured: the knurled one is what the plain part leaves of it', () => {
+    const { median, dial } = lengthWays(
+      answerableJoint({ gap_mm: 0.4, loads: { pull_N: 12, shear_N: 1 } }),
+      theInsert(),
+      { length: 4.1, lengths: LENGTHS },
+    );
+    const within = [median, ...(dial ? [dial] : [])].flatMap((way) => [...derivationsWithin(way)]);
+    const knurled = within.filter(({ symbol, formula }) => symbol === 'L_k' && formula === 'L − l_n');
+    expect(knurled.length).toBeGreaterThan(1);
+    // Not knurled: 0.28 · 4.93 mm, the usual share of the knurl's diameter.
+    for (const { value } of knurled) expectRelative(value, 4.1 - 0.28 * 4.93, 1e-9);
+    const drawn = within.filter(({ symbol, value }) => symbol === 'L' && value === 4.1);
+    for (const { standing } of drawn) expect(standing).toBe('estimate');
+  });
   test('of what 1 of 20 holds are R²/R_k: as far above the median as 19 of 20 lie below (hand calculation)', () => {
     // t · s = 2.1318 · √(0.30² + 0.10²) = 0.6741; exp(0.6741) = 1.962
     const { upper, median } = lengthWays(answerableJoint(), theInsert(), { length: 5.3, lengths: [5.3] });
