@@ -62,7 +62,7 @@ export function assumedFigures(prior: HoleBehaviour): CurveFigures {
     unit: 'mm',
     formula: BEFORE[name],
     entries: [],
-    source: 'hole-metrology-note',
+    source: name === 'slope' ? 'hole-metrology-note' : 'own-model',
     standing: prior.standing,
   }));
 }

@@ -27,6 +27,9 @@ describe('the numbers of a curve of errors', () => {
     expect(NAMES.map((name) => assumed[name].value)).toEqual([-0.31, 0.11, 0.22, 0.09, 0.053]);
     expect(NAMES.map((name) => moved[name].value)).toEqual([-0.19, 0.027, 0.17, 0.061, 0.038]);
   });
+  test('name the published slope apart from what is judged', () => {
+    expect(NAMES.filter((name) => assumed[name].source === 'hole-metrology-note')).toEqual(['slope']);
+  });
   test.each(NAMES)('say what the readings changed: %s', (name) => {
     const { entries, standing } = moved[name];
     expect(entries[0]?.from).toBe(assumed[name]);
