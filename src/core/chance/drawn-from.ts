@@ -93,11 +93,11 @@ const deviationOfTool = (deviation: number): Derived => ({
 /** Shares that are left after a loss: the ends that growthBetween went through. */
 function rangeLeft({ median, deviation }: Growth, left: Derived): DrawnRange {
   const mean = Math.log(median);
-  const end = (symbol: string, sign: 1 | -1): Derived => ({
+  const end = (symbol: string, logarithm: number, formula: string): Derived => ({
     symbol,
-    value: 1 / (1 + Math.exp(mean + sign * RANGE_END * deviation)),
+    value: 1 / (1 + Math.exp(logarithm)),
     unit: '-',
-    formula: `1/(1 + exp(m_l ${sign === 1 ? '+' : '−'} z_r · s_l))`,
+    formula,
     entries: [
       entry('m_l', mean, '-'),
       entry('s_l', deviation, '-'),
@@ -107,5 +107,9 @@ function rangeLeft({ median, deviation }: Growth, left: Derived): DrawnRange {
     source: 'own-model',
     standing: 'estimate',
   });
-  return { low: end('R_l', 1), high: end('R_u', -1) };
+  const reach = RANGE_END * deviation;
+  return {
+    low: end('R_l', mean + reach, '1/(1 + exp(m_l + z_r · s_l))'),
+    high: end('R_u', mean - reach, '1/(1 + exp(m_l − z_r · s_l))'),
+  };
 }
