@@ -61,6 +61,17 @@ describe('lengthCurve', () => {
       curve().map(({ median }) => median),
     );
   });
+  test('takes the part as three times as deep as the longest, so that none is too thin for it', () => {
+    const farSide = (thickness_mm: number) =>
+      curve({
+        insertSide: 'far-side',
+        host: { thickness_mm },
+        loads: { pull_N: 3, shear_N: 0 },
+        tool: { step_Nm: 0.01 },
+      });
+    expect(farSide(7.9).at(-1)?.dial).toBeGreaterThan(0);
+    expect(farSide(7.9)).toEqual(farSide(3 * 7.7));
+  });
   test('dials less over a gap, or nothing', () => {
     const [onInsert, overGap] = [curve(), curve({ gap_mm: 0.4 })];
     overGap.forEach(({ dial }, index) => {
