@@ -93,11 +93,11 @@ const deviationOfTool = (deviation: number): Derived => ({
 /** Shares that are left after a loss: the ends that growthBetween went through. */
 function rangeLeft({ median, deviation }: Growth, left: Derived): DrawnRange {
   const mean = Math.log(median);
-  const end = (symbol: string, logarithm: number, formula: string): Derived => ({
+  const end = (symbol: string, logarithm: number, written: string): Derived => ({
     symbol,
     value: 1 / (1 + Math.exp(logarithm)),
     unit: '-',
-    formula,
+    formula: written,
     entries: [
       entry('m_l', mean, '-'),
       entry('s_l', deviation, '-'),
