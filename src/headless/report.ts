@@ -65,13 +65,13 @@ export function reportOf({ name, joint, recommendation, drawer, chosenInsert, ev
     rejected: rejected.map((one) => ({
       insert: one.rejection.insertId,
       code: one.rejection.code,
-      sentence: sentenceOfRejection(one.rejection),
+      sentence: plainText(sentenceOfRejection(one.rejection)),
     })),
   };
 }
 
 const rejectionOf = (one: RejectedCandidate | undefined) =>
-  one ? { code: one.rejection.code, sentence: sentenceOfRejection(one.rejection) } : null;
+  one ? { code: one.rejection.code, sentence: plainText(sentenceOfRejection(one.rejection)) } : null;
 
 function holdIn(joint: Joint, drawer: readonly Insert[], { insertId, torque }: JointAssessment) {
   const admission = admit(joint);

@@ -96,7 +96,8 @@ describe('sentences of all assessments', () => {
       for (const { assessment } of recommendation.ranked) {
         if (best) expectSentence(plainText(remarkOfCandidate(assessment, best.assessment)));
       }
-      for (const { rejection } of recommendation.rejected) expectSentence(sentenceOfRejection(rejection));
+      for (const { rejection } of recommendation.rejected)
+        expectSentence(plainText(sentenceOfRejection(rejection)));
     }
   });
   test('the slicer that corrects holes is named where it does', () => {

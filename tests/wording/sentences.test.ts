@@ -163,8 +163,17 @@ const REJECTIONS = {
 };
 
 describe('sentenceOfRejection', () => {
+  test('opens its computed numbers where there is a way to them, and none elsewhere', () => {
+    const rejection = { insertId: 'a', ...REJECTIONS['no-torque'] };
+    const wayTo = (fact: string) => computed(fact, 1, 'N·mm');
+    expect(openedBy(sentenceOfRejection(rejection, wayTo)).map(({ symbol }) => symbol)).toEqual([
+      'least',
+      'most',
+    ]);
+    expect(openedBy(sentenceOfRejection(rejection))).toEqual([]);
+  });
   test.each(Object.values(REJECTIONS))('gives the reason of $code in full', (rejection) => {
-    const sentence = sentenceOfRejection({ insertId: 'a', ...rejection });
+    const sentence = plainText(sentenceOfRejection({ insertId: 'a', ...rejection }));
     expectSentence(sentence);
     for (const [key, value] of Object.entries(rejection)) {
       if (key === 'code') continue;

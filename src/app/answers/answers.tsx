@@ -1,5 +1,4 @@
 import { lazy, type ReactNode, Suspense, useRef } from 'react';
-import { sentenceOfRejection } from '../../wording/rejections.ts';
 import { DerivationSlot } from '../derivation/derivation-slot.tsx';
 import { insertName } from '../joint/drawer/insert-name.ts';
 import { PanelBoundary } from '../shell/panel-boundary.tsx';
@@ -13,6 +12,7 @@ import { InsertAnswer } from './insert-answer.tsx';
 import { LazyHoldAnswer } from './lazy-hold.tsx';
 import { LazyTestsAnswer } from './lazy-tests.tsx';
 import { QUESTIONS, type QuestionId } from './questions.ts';
+import { RejectionAnswer } from './told-answer.tsx';
 import { TorqueAnswer } from './torque-answer.tsx';
 import { useSectionInView } from './use-section-in-view.ts';
 
@@ -86,7 +86,8 @@ function AnswerTo({ id }: { readonly id: QuestionId }) {
       <InsertAnswer shown={shown} rankedCount={recommendation.ranked.length} drawerCount={drawer.length} />
       {passedOver ? (
         <Why>
-          You chose {insertName(passedOver.insert)}, which is out: {sentenceOfRejection(passedOver.rejection)}
+          You chose {insertName(passedOver.insert)}, which is out:{' '}
+          <RejectionAnswer joint={joint} {...passedOver} />
         </Why>
       ) : null}
     </>

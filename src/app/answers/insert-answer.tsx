@@ -3,7 +3,6 @@ import { limitFactor } from '../../core/joint/limit-factor.ts';
 import { factorText, forceNumber, forceText, lengthText } from '../../wording/amount.ts';
 import { sizeOfInsert } from '../../wording/names.ts';
 import { reasonForInsert } from '../../wording/reasons.ts';
-import { sentenceOfRejection } from '../../wording/rejections.ts';
 import { hasSharesOfLoad } from '../pattern/plan-input.ts';
 import type { Shown } from '../state/findings.ts';
 import { useFindings } from '../state/sheet-context.ts';
@@ -13,7 +12,7 @@ import { ComputedAnswer } from './computed-answer.tsx';
 import { holdingLimit } from './margins.ts';
 import { RULER_WIDTH, Ruler } from './ruler.tsx';
 import { linearScale, placeLabels } from './scale.ts';
-import { ToldAnswer } from './told-answer.tsx';
+import { RejectionAnswer, ToldAnswer } from './told-answer.tsx';
 
 interface InsertAnswerProps {
   readonly shown: Shown;
@@ -23,6 +22,7 @@ interface InsertAnswerProps {
 
 /** Which insert: its thread and size, what it holds, why it is the one. */
 export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerProps) {
+  const { joint } = useFindings();
   const { assessment, insert, rank, rejection } = shown;
   const { knurlDiameter, length } = assessment.dimensions;
   const { designation } = insert.thread;
@@ -47,7 +47,10 @@ export function InsertAnswer({ shown, rankedCount, drawerCount }: InsertAnswerPr
       <HoldMargin assessment={assessment} />
       <Why>
         {rejection ? (
-          `${sentenceOfRejection(rejection)} ${rankedCount === 0 ? 'No insert of the drawer fits this joint.' : 'Another of the drawer fits.'}`
+          <>
+            <RejectionAnswer joint={joint} insert={insert} rejection={rejection} />{' '}
+            {rankedCount === 0 ? 'No insert of the drawer fits this joint.' : 'Another of the drawer fits.'}
+          </>
         ) : (
           <ToldAnswer
             sentence={reasonForInsert(assessment, {

@@ -72,11 +72,7 @@ export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: 
   const { screw } = joint;
   const grip = gripLength(joint, insert);
   const length = insert.length.estimate;
-  const least = grip.value + Math.min(LEAST_OVERLAP_DIAMETERS * screw.thread.nominalDiameter, length.value);
-  const greatest = isOpenBehind(joint)
-    ? grip.value + length.value + STAND_OUT_DIAMETERS * screw.thread.nominalDiameter
-    : grip.value - joint.sunk + deepestHole(joint) - meltHeight - TIP_CLEARANCE;
-  const most = Math.max(greatest, grip.value + length.value);
+  const { least, most } = screwLengths(joint, { grip: grip.value, length: length.value, meltHeight });
   const available = screw.fixedLength === undefined ? screw.standardLengths : [screw.fixedLength];
   const carried = (one: number) => engagedLength(one, grip.value, length.value, screw.thread.pitch);
   const enough = Math.min(
@@ -125,8 +121,23 @@ export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: 
   };
 }
 
+/** Between what lengths a screw must lie, mm; see chooseScrew. */
+export function screwLengths(
+  joint: Joint,
+  { grip, length, meltHeight }: Readonly<Record<'grip' | 'length' | 'meltHeight', number>>,
+): { readonly least: number; readonly most: number } {
+  const { nominalDiameter: d } = joint.screw.thread;
+  const greatest = isOpenBehind(joint)
+    ? grip + length + STAND_OUT_DIAMETERS * d
+    : grip - joint.sunk + deepestHole(joint) - meltHeight - TIP_CLEARANCE;
+  return {
+    least: grip + Math.min(LEAST_OVERLAP_DIAMETERS * d, length),
+    most: Math.max(greatest, grip + length),
+  };
+}
+
 /** Whether the screw may stand out behind the insert: set from behind, or into a hole that goes through. */
-const isOpenBehind = ({ insertSide, holes, host }: Joint): boolean =>
+export const isOpenBehind = ({ insertSide, holes, host }: Joint): boolean =>
   insertSide === 'far-side' ||
   (holes.existing?.depth !== undefined && holes.existing.depth >= host.thickness);
 

@@ -53,6 +53,15 @@ describe('WhichInsert', () => {
     const thin = within(table).getByRole('row', { name: /× 9\.8/ });
     expect(within(thin).getByText(/^Needs a hole of/)).toBeInTheDocument();
   });
+  test('the numbers of a reason to be out open below its row', async () => {
+    const { table } = show();
+    const thin = within(table).getByRole('row', { name: /× 9\.8/ });
+    const depth = within(thin).getByRole('button', { name: /^Hole that the insert needs, / });
+    await userEvent.click(depth);
+    expect(within(table).getByRole('region', { name: /^Derivation: Hole that/ })).toHaveTextContent(
+      `hole depth = ${depth.textContent.replace('\u00a0', ' ')}`,
+    );
+  });
   test('every figure of a ranked insert opens its derivation below its row', async () => {
     const { table, recommendation } = show();
     const [best] = recommendation.ranked;

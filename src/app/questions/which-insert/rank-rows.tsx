@@ -2,6 +2,7 @@ import { useRef } from 'react';
 import type { Insert } from '../../../core/inserts/insert.ts';
 import { insertDimensions } from '../../../core/inserts/insert-dimensions.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
+import type { Joint } from '../../../core/joint/joint.ts';
 import type { Candidate, RejectedCandidate } from '../../../core/recommend/recommendation.ts';
 import {
   capitalised,
@@ -15,10 +16,10 @@ import {
 } from '../../../wording/amount.ts';
 import { sizeOfInsert } from '../../../wording/names.ts';
 import { remarkOfCandidate } from '../../../wording/reasons.ts';
-import { sentenceOfRejection } from '../../../wording/rejections.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { Told } from '../../derivation/told.tsx';
+import { ToldRejection } from '../../derivation/told-rejection.tsx';
 import { InsertSilhouette } from '../../drawing/insert-silhouette.tsx';
 import names from './name-cell.module.css';
 import styles from './which-insert.module.css';
@@ -60,8 +61,13 @@ export function RankRow({ candidate, best, insert, ...row }: RankRowProps) {
   );
 }
 
+interface OutRowProps extends RowProps {
+  readonly candidate: RejectedCandidate;
+  readonly joint: Joint;
+}
+
 /** An insert that is out, with the reason in full. */
-export function OutRow({ candidate, insert, ...row }: RowProps & { readonly candidate: RejectedCandidate }) {
+export function OutRow({ candidate, joint, insert, ...row }: OutRowProps) {
   const { rejection, assessment } = candidate;
   if (insert === undefined) return null;
   const slot = `insert-${insert.id}`;
@@ -77,7 +83,9 @@ export function OutRow({ candidate, insert, ...row }: RowProps & { readonly cand
           {assessment && <Holds assessment={assessment} />}
         </td>
         <td className={styles['number']} />
-        <td className={styles['reason']}>{sentenceOfRejection(rejection)}</td>
+        <td className={styles['reason']}>
+          <ToldRejection joint={joint} insert={insert} rejection={rejection} />
+        </td>
       </tr>
       <DerivationSlot name={slot} columns={COLUMNS} />
     </DerivationRow>

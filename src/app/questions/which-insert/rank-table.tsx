@@ -100,6 +100,7 @@ export function RankTable({ joint, drawer, recommendation, chosenInsertId, onCho
           {rejectedShown.map((candidate) => (
             <OutRow
               key={candidate.rejection.insertId}
+              joint={joint}
               candidate={candidate}
               insert={inserts.get(candidate.rejection.insertId)}
               largestDiameter={largestDiameter}
