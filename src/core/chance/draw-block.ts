@@ -60,17 +60,23 @@ function drawGrowth({ median, deviation }: Growth, numbers: Column, into: Column
 }
 
 /** Clamp force that must stand right after tightening. */
-function drawForceNeeded({ pull, shear, slipFriction, lost }: ChanceModel, into: JointBlock): void {
-  const { forceNeeded, normals } = into;
-  drawGrowth(lost, normals.creep, forceNeeded);
+function drawForceNeeded(
+  { pull, shear, slipFriction, lost, lostAtEnd }: ChanceModel,
+  into: JointBlock,
+): void {
+  const { forceNeeded, normals, unloaded } = into;
+  // Without a re-tightening the least is left at the end, which is drawn already.
+  const isLeastAtEnd = lost.median === lostAtEnd.median && lost.deviation === lostAtEnd.deviation;
+  if (isLeastAtEnd && unloaded.length > 0) forceNeeded.set(unloaded);
+  else drawGrowth(lost, normals.creep, forceNeeded);
   if (shear === 0) {
     for (let place = 0; place < BLOCK_SIZE; place += 1) forceNeeded[place] = pull * (forceNeeded[place] ?? 0);
     return;
   }
   const { centre, deviation } = slipFriction;
   for (let place = 0; place < BLOCK_SIZE; place += 1) {
-    const friction = quickExponential(centre + deviation * (normals.slipFriction[place] ?? 0));
-    forceNeeded[place] = (pull + shear / friction) * (forceNeeded[place] ?? 0);
+    const oneOverFriction = quickExponential(-centre - deviation * (normals.slipFriction[place] ?? 0));
+    forceNeeded[place] = (pull + shear * oneOverFriction) * (forceNeeded[place] ?? 0);
   }
 }
 
@@ -103,10 +109,10 @@ function drawBite(model: ChanceModel, { bite, normals }: JointBlock): void {
 export function drawBlock(model: ChanceModel, generator: Generator, into: JointBlock): void {
   drawNumbers(generator, model.knurlFreedom, into);
   drawTightening(model, generator, into);
-  drawForceNeeded(model, into);
   drawBite(model, into);
   drawGrowth(model.crept, into.normals.creep, into.crept);
   drawGrowth(model.lostAtEnd, into.normals.creep, into.unloaded);
+  drawForceNeeded(model, into);
   drawAllowed(model, into);
   into.used = 0;
 }

@@ -50,7 +50,7 @@ export interface Normals {
   readonly clampedPart: Column;
   /** How much more than the median the plastics creep: one number for all of a joint. */
   readonly creep: Column;
-  /** Each mode's own, in the order of the model. */
+  /** Each mode's own, in the order of the model; none where it follows the scatter of its kind alone. */
   readonly own: readonly Column[];
 }
 
@@ -70,6 +70,13 @@ const NOTHING: Column = new Float64Array(0);
 export const isConstant = ({ scatter, deviation, perKnurlDiameter, perWall }: SampledMode): boolean =>
   scatter === 'metal' && deviation === 0 && perKnurlDiameter === 0 && perWall === 0;
 
+/**
+ * Whether a mode follows the scatter of its kind alone: the knurl's modes do, and a mode of plastic that no other one
+ * shares its kind with, whose scatters between set-ups and within add up to a single one.
+ */
+const isScatteredAsOne = ({ scatter }: SampledMode, modes: readonly SampledMode[]): boolean =>
+  scatter === 'knurl' || (scatter !== 'metal' && modes.filter((one) => one.scatter === scatter).length === 1);
+
 /** Clamp force that a mode allows in every joint alike; undefined where it scatters, or follows a friction. */
 function fixedForce(mode: SampledMode, pull: number): number | undefined {
   const follows = mode.path === 'torque' || mode.mode === 'screw-yield';
@@ -83,7 +90,7 @@ export function roomForBlock(model: ChanceModel): JointBlock {
   const follows = (kind: SampledMode['scatter']) => modes.some(({ scatter }) => scatter === kind);
   const [host, clampedPart, knurl] = [follows('host'), follows('clamped-part'), follows('knurl')];
   const wears = modes.some((mode) => mode.isWorn);
-  const hasOwn = (mode: SampledMode) => mode.scatter !== 'knurl' && !isConstant(mode);
+  const hasOwn = (mode: SampledMode) => !isConstant(mode) && !isScatteredAsOne(mode, modes);
   const fixed = modes.map((mode) => fixedForce(mode, pull));
   return {
     used: BLOCK_SIZE,
