@@ -97,8 +97,8 @@ export async function torqueToDial(page: Page): Promise<number> {
 
 /** The two ends where no torque fits: closed from, and at its limit at, N·m. */
 export async function endsOfNoTorque(page: Page): Promise<{ closed: number; limit: number }> {
-  const closed = await labelOf(computedValue(page, 'How tight?', /^Least torque/));
-  const limit = await labelOf(computedValue(page, 'How tight?', /^Largest torque/));
+  const closed = await labelOf(computedValue(page, 'How tight?', /^Least torque,/));
+  const limit = await labelOf(computedValue(page, 'How tight?', /^Largest torque,/));
   return {
     closed: numberIn(closed, 'Least torque', 'N·m'),
     limit: numberIn(limit, 'Largest torque', 'N·m'),
