@@ -1,5 +1,6 @@
 import type { Sample } from '../evidence/sample.ts';
-import { type BenchTest, loadOf } from './bench-test.ts';
+import type { Derived } from '../sources/derived.ts';
+import { type BenchTest, loadAtInsert, loadOf } from './bench-test.ts';
 import type { SetupEvidence, TestFinding } from './evidence.ts';
 
 /** Loads at which the bond of like coupons gave way. */
@@ -9,6 +10,7 @@ export interface TestSample {
   readonly sample: Sample;
   /** In the order of the values. */
   readonly testIds: readonly string[];
+  readonly loads: readonly Derived[];
   /** Coupons that only held: they have no place among the values, and leave them too low where there are any. */
   readonly held: number;
 }
@@ -39,6 +41,7 @@ export function testSamples({ findings }: SetupEvidence): readonly TestSample[] 
         kind: first.kind,
         sample: sampleOf(broke),
         testIds: broke.map(({ id }) => id),
+        loads: broke.map(loadAtInsert),
         held: group.length - broke.length,
       },
     ];

@@ -168,6 +168,9 @@ describe('the loads by the statistics in print', () => {
     await user.click(screen.getByText('Probability plot, as a table'));
     await user.click(screen.getByRole('button', { name: /share below, 19\s%/ }));
     expect(screen.getByRole('region', { name: /^Derivation: .*share below/ })).toBeVisible();
+    // 77 kg are 755 N.
+    await user.click(screen.getByRole('button', { name: /^755\sN, measured/ }));
+    expect(screen.getByRole('region', { name: /^Derivation: 755/ })).toHaveTextContent('reading of the instrument');
   });
   test('say what too few values lack', async () => {
     const user = show(pulls([77, 81]));

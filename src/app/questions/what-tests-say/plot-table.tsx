@@ -8,12 +8,14 @@ import styles from './what-tests-say.module.css';
 
 interface PlotTableProps {
   readonly plot: Extract<ProbabilityPlot, { readonly kind: 'plotted' }>;
+  /** Those of the points, in any order. */
+  readonly loads: readonly Derived[];
   readonly unit: CoreUnit;
   readonly slot: string;
 }
 
 /** Where each value stands among all like parts, for a probability plot. */
-export const PlotTable = ({ plot: { points }, unit, slot }: PlotTableProps) => (
+export const PlotTable = ({ plot: { points }, loads, unit, slot }: PlotTableProps) => (
   <Twin summary="Probability plot, as a table">
     <table className={styles['table']}>
       <caption>
@@ -30,6 +32,7 @@ export const PlotTable = ({ plot: { points }, unit, slot }: PlotTableProps) => (
         {points.map((point, place) => (
           <PointRow
             key={point.position}
+            load={loads.find(({ value }) => value === point.value)}
             point={point}
             at={plottedAt(place + 1, points.length)}
             unit={unit}
@@ -42,13 +45,14 @@ export const PlotTable = ({ plot: { points }, unit, slot }: PlotTableProps) => (
 );
 
 interface PointRowProps {
+  readonly load: Derived | undefined;
   readonly point: PlotPoint;
   readonly at: ReturnType<typeof plottedAt>;
   readonly unit: CoreUnit;
   readonly slot: string;
 }
 
-function PointRow({ point, at, unit, slot }: PointRowProps) {
+function PointRow({ load, point, at, unit, slot }: PointRowProps) {
   const name = amountText(point.value, unit);
   const shown = (of: Derived, what: string, text: string) => (
     <ComputedValue derived={of} text={text} label={`${name}, ${what}, ${text}`} />
@@ -56,7 +60,7 @@ function PointRow({ point, at, unit, slot }: PointRowProps) {
   return (
     <DerivationRow slot={slot}>
       <tr>
-        <th scope="row">{name}</th>
+        <th scope="row">{load === undefined ? name : shown(load, 'measured', name)}</th>
         <td data-name="share below">{shown(at.position, 'share below', percentText(at.position.value))}</td>
         <td data-name="deviations from the median">
           {shown(at.score, 'deviations from the median', decimalText(at.score.value, 2))}

@@ -89,7 +89,9 @@ export function SamplePart({ of, name, within }: SamplePartProps) {
           <ProbabilityPicture plot={plot} unit={of.sample.unit} name={what} />
         </Suspense>
       ) : null}
-      {plot.kind === 'plotted' ? <PlotTable plot={plot} unit={of.sample.unit} slot={slot} /> : null}
+      {plot.kind === 'plotted' ? (
+        <PlotTable plot={plot} loads={of.loads} unit={of.sample.unit} slot={slot} />
+      ) : null}
     </>
   );
 }
