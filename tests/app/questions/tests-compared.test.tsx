@@ -170,7 +170,9 @@ describe('the loads by the statistics in print', () => {
     expect(screen.getByRole('region', { name: /^Derivation: .*share below/ })).toBeVisible();
     // 77 kg are 755 N.
     await user.click(screen.getByRole('button', { name: /^755\sN, measured/ }));
-    expect(screen.getByRole('region', { name: /^Derivation: 755/ })).toHaveTextContent('reading of the instrument');
+    expect(screen.getByRole('region', { name: /^Derivation: 755/ })).toHaveTextContent(
+      'reading of the instrument',
+    );
   });
   test('say what too few values lack', async () => {
     const user = show(pulls([77, 81]));
