@@ -5,8 +5,8 @@ import { type BondCurves, bondCurves, type DensityPoint } from './bond-curves.ts
 import { BondTwin } from './bond-twin.tsx';
 import styles from './charts.module.css';
 import { LateFigure } from './late-figure.tsx';
-import { AXIS } from './length-panel.tsx';
 import { tickTexts } from './nice-ticks.ts';
+import { AXIS } from './plain-axes.tsx';
 
 interface BondPictureProps {
   readonly setup: SetupEvidence;

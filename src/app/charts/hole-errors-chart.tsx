@@ -1,5 +1,5 @@
 import { memo, useMemo } from 'react';
-import { Area, ComposedChart, Line, ReferenceLine, XAxis, YAxis, ZIndexLayer } from 'recharts';
+import { Area, ComposedChart, Line, ReferenceLine, ZIndexLayer } from 'recharts';
 import type { HoleCalibration } from '../../core/holes/calibrate-holes.ts';
 import { decimalText, diameterNumber } from '../../wording/amount.ts';
 import styles from './charts.module.css';
@@ -7,7 +7,7 @@ import { ErrorLineNames, ErrorMarks } from './hole-error-marks.tsx';
 import { HoleErrorTables } from './hole-error-tables.tsx';
 import { type HoleErrors, holeErrors } from './hole-errors.ts';
 import { LateFigure } from './late-figure.tsx';
-import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
+import { endsOf, LevelAxis, NAMES_ON_TOP, PLAIN_CHART, PLAIN_LINE, UprightAxis } from './plain-axes.tsx';
 
 interface HoleErrorsChartProps {
   readonly calibration: HoleCalibration;
@@ -68,27 +68,11 @@ interface ErrorChartProps {
 
 function ErrorChart({ found, width, wanted, isRead }: ErrorChartProps) {
   const { samples, diameters, errors, decimals } = found;
-  const xDomain: [number, number] = [diameters[0] ?? 0, diameters.at(-1) ?? 1];
-  const yDomain: [number, number] = [errors[0] ?? -1, errors.at(-1) ?? 1];
-  const ends = { xDomain, yDomain };
+  const ends = { xDomain: endsOf(diameters), yDomain: endsOf(errors) };
   return (
-    <ComposedChart
-      width={width}
-      height={HEIGHT}
-      data={[...samples]}
-      margin={{ top: 12, right: 12, bottom: 0, left: 0 }}
-      accessibilityLayer={false}
-      style={{ fontFamily: 'var(--narrow)' }}
-    >
-      <XAxis dataKey="drawn" type="number" domain={xDomain} ticks={[...diameters]} {...AXIS} />
-      <YAxis
-        type="number"
-        domain={yDomain}
-        ticks={[...errors]}
-        tickFormatter={(tick: number) => decimalText(tick, decimals)}
-        width={52}
-        {...AXIS}
-      />
+    <ComposedChart width={width} height={HEIGHT} data={samples} {...PLAIN_CHART}>
+      <LevelAxis of="drawn" ticks={diameters} />
+      <UprightAxis ticks={errors} texts={errors.map((tick) => decimalText(tick, decimals))} />
       <Area
         dataKey="band"
         isAnimationActive={false}
@@ -99,24 +83,9 @@ function ErrorChart({ found, width, wanted, isRead }: ErrorChartProps) {
       />
       <ReferenceLine y={0} stroke="var(--hair)" />
       {isRead ? (
-        <Line
-          dataKey="prior"
-          isAnimationActive={false}
-          dot={false}
-          activeDot={false}
-          stroke="var(--ink2)"
-          strokeWidth={1.1}
-          strokeDasharray="5 4"
-        />
+        <Line dataKey="prior" {...PLAIN_LINE} stroke="var(--ink2)" strokeWidth={1.1} strokeDasharray="5 4" />
       ) : null}
-      <Line
-        dataKey="expected"
-        isAnimationActive={false}
-        dot={false}
-        activeDot={false}
-        stroke="var(--ink)"
-        strokeWidth={2.2}
-      />
+      <Line dataKey="expected" {...PLAIN_LINE} stroke="var(--ink)" strokeWidth={2.2} />
       {wanted === undefined ? null : (
         <ReferenceLine
           x={wanted}

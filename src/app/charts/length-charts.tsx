@@ -57,10 +57,7 @@ const LengthDrawing = memo(function LengthDrawing({
   const columns = Math.max(1, Math.min(panels.length, Math.floor((width + GAP) / (LEAST_PANEL + GAP))));
   const panelWidth = Math.floor((width - GAP * (columns - 1)) / columns);
   const lengths = lengthTicks(panels.flatMap(({ points }) => points.map(({ length }) => length)));
-  const greatest = Math.max(
-    ...panels.flatMap(({ points }) => points.map((point) => point.median)),
-    ...first.points.map(({ upper }) => upper),
-  );
+  const greatest = Math.max(...panels.flatMap(({ points }) => points.map(({ upper }) => upper)));
   const forces = niceTicks(greatest, FORCE_STEPS);
   const { sign, words } = STANDINGS.estimate;
   return (

@@ -1,7 +1,9 @@
-import { Area, ComposedChart, Line, ReferenceDot, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
-import { forceNumber, forceText } from '../../wording/amount.ts';
+import { Area, ComposedChart, Line, usePlotArea, ZIndexLayer } from 'recharts';
+import { forceNumber } from '../../wording/amount.ts';
+import { LengthMarks, type Tested } from './length-marks.tsx';
 import type { BandPoint, Panel } from './length-series.ts';
 import { tickTexts } from './nice-ticks.ts';
+import { endsOf, LevelAxis, NAMES_ON_TOP, PLAIN_CHART, PLAIN_LINE, UprightAxis } from './plain-axes.tsx';
 import { slopeLabel } from './slope-label.ts';
 
 export interface LengthPanelProps {
@@ -17,47 +19,19 @@ export interface LengthPanelProps {
   readonly tested?: readonly Tested[];
 }
 
-export interface Tested {
-  readonly testId: string;
-  readonly says: 'broke' | 'held';
-  /** mm */
-  readonly length: number;
-  /** N or N·mm */
-  readonly load: number;
-}
-
 const NOTHING_TESTED: readonly Tested[] = [];
 const HEIGHT = 236;
-export const AXIS = { stroke: 'var(--hair)', tick: { fill: 'var(--ink2)', fontSize: 13 } } as const;
-/** Above areas, lines and axes of the chart. */
-export const NAMES_ON_TOP = 1500;
-const MARGIN = { top: 12, right: 12, bottom: 0, left: 0 };
 
 /** Pull-out or torque over length for one knurl diameter: band from 1 in 20 less to 1 in 20 more, median within. */
 export function LengthPanel(props: LengthPanelProps) {
   const { panel, others, chosenInsertId, width, lengths, loads, unit, tested = NOTHING_TESTED } = props;
   const rows = panel.points.map((point) => ({ ...point, band: [point.characteristic, point.upper] }));
-  const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
-  const yDomain: [number, number] = [0, loads.at(-1) ?? 1];
   const texts = unit === 'N' ? loads.map(forceNumber) : tickTexts(loads, 'N·m');
+  const domains = { xDomain: endsOf(lengths), yDomain: endsOf(loads) };
   return (
-    <ComposedChart
-      width={width}
-      height={HEIGHT}
-      data={rows}
-      margin={MARGIN}
-      accessibilityLayer={false}
-      style={{ fontFamily: 'var(--narrow)' }}
-    >
-      <XAxis dataKey="length" type="number" domain={xDomain} ticks={[...lengths]} {...AXIS} />
-      <YAxis
-        type="number"
-        domain={yDomain}
-        ticks={[...loads]}
-        tickFormatter={(load: number) => texts[loads.indexOf(load)] ?? ''}
-        width={52}
-        {...AXIS}
-      />
+    <ComposedChart width={width} height={HEIGHT} data={rows} {...PLAIN_CHART}>
+      <LevelAxis of="length" ticks={lengths} />
+      <UprightAxis ticks={loads} texts={texts} />
       <Area
         dataKey="band"
         isAnimationActive={false}
@@ -71,65 +45,18 @@ export function LengthPanel(props: LengthPanelProps) {
           key={other.knurlDiameter}
           data={[...other.points]}
           dataKey="median"
-          isAnimationActive={false}
-          dot={false}
-          activeDot={false}
+          {...PLAIN_LINE}
           stroke="var(--hair)"
           strokeWidth={0.9}
           strokeDasharray="2 3"
         />
       ))}
-      <Line
-        dataKey="characteristic"
-        isAnimationActive={false}
-        dot={false}
-        activeDot={false}
-        stroke="var(--ink)"
-      />
-      <Line
-        dataKey="median"
-        isAnimationActive={false}
-        dot={false}
-        activeDot={false}
-        stroke="var(--ink)"
-        strokeWidth={panel.isChosen ? 2.2 : 1.4}
-      />
+      <Line dataKey="characteristic" {...PLAIN_LINE} stroke="var(--ink)" />
+      <Line dataKey="median" {...PLAIN_LINE} stroke="var(--ink)" strokeWidth={panel.isChosen ? 2.2 : 1.4} />
       <ZIndexLayer zIndex={NAMES_ON_TOP}>
-        <LineNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+        <LineNames panel={panel} {...domains} />
+        <LengthMarks own={panel.own} tested={tested} chosenInsertId={chosenInsertId} {...domains} />
       </ZIndexLayer>
-      {panel.own.map((own) => (
-        <ReferenceDot
-          key={own.insertId}
-          x={own.length}
-          y={own.median}
-          r={own.insertId === chosenInsertId ? 5 : 4}
-          fill={own.insertId === chosenInsertId ? 'var(--ink)' : 'var(--paper)'}
-          stroke="var(--ink)"
-          strokeWidth={1.6}
-          {...(own.insertId === chosenInsertId
-            ? {
-                label: {
-                  value: forceText(own.median),
-                  position: 'left',
-                  offset: 10,
-                  fill: 'var(--ink)',
-                  fontSize: 15,
-                },
-              }
-            : {})}
-        />
-      ))}
-      {tested.map(({ testId, says, length, load }) => (
-        <ReferenceDot
-          key={testId}
-          x={length}
-          y={load}
-          r={4.5}
-          fill={says === 'broke' ? 'var(--ink)' : 'var(--paper)'}
-          stroke={says === 'broke' ? 'var(--paper)' : 'var(--ink)'}
-          strokeWidth={says === 'broke' ? 1 : 1.6}
-        />
-      ))}
     </ComposedChart>
   );
 }

@@ -1,10 +1,17 @@
-import { Area, ComposedChart, Line, ReferenceLine, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
+import { Area, ComposedChart, Line, ReferenceLine, usePlotArea, ZIndexLayer } from 'recharts';
 import type { Joint } from '../../core/joint/joint.ts';
 import { RETIGHTENING_HOURS } from '../../core/relaxation/retightening.ts';
 import type { PreloadCurve } from '../../core/service/curves.ts';
 import { decimalText, durationText, percentText } from '../../wording/amount.ts';
 import styles from './charts.module.css';
-import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
+import {
+  LevelAxis,
+  NAMES_ON_TOP,
+  PLAIN_CHART,
+  PLAIN_LINE,
+  UprightAxis,
+  WITH_NAMES_ABOVE,
+} from './plain-axes.tsx';
 import { distinctCurves, type NamedCurve } from './preload-names.ts';
 import { SHARES } from './shares.ts';
 import { slopeLabel } from './slope-label.ts';
@@ -16,6 +23,10 @@ export interface PreloadOverTimeProps {
 }
 
 const HEIGHT = 260;
+/** The text of the last decade reaches half its width beyond the axis. */
+const MARGIN = { ...WITH_NAMES_ABOVE, right: 26 };
+/** Below this width every other decade has its text, px. */
+const NARROW = 420;
 /** Decades of hours on the axis, as powers of ten. */
 const DECADES = [-1, 0, 1, 2, 3, 4, 5];
 const X_DOMAIN: [number, number] = [-1, 5];
@@ -30,29 +41,13 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
   return (
     <div style={{ width }}>
       <p className={styles['title']}>Clamp force left over time</p>
-      <ComposedChart
-        width={width}
-        height={HEIGHT}
-        margin={{ top: 22, right: 12, bottom: 0, left: 0 }}
-        accessibilityLayer={false}
-        style={{ fontFamily: 'var(--narrow)' }}
-      >
-        <XAxis
-          dataKey="decade"
-          type="number"
-          domain={X_DOMAIN}
+      <ComposedChart width={width} height={HEIGHT} {...PLAIN_CHART} margin={MARGIN}>
+        <LevelAxis
+          of="decade"
           ticks={DECADES}
-          tickFormatter={decadeText}
-          {...AXIS}
+          texts={DECADES.map((power, index) => (width < NARROW && index % 2 === 1 ? '' : decadeText(power)))}
         />
-        <YAxis
-          type="number"
-          domain={Y_DOMAIN}
-          ticks={[...SHARES]}
-          tickFormatter={percentText}
-          width={52}
-          {...AXIS}
-        />
+        <UprightAxis ticks={SHARES} texts={SHARES.map(percentText)} />
         {RETIGHTENING_HOURS.slice(0, loads.retightenings).map((hours) => (
           <ReferenceLine key={hours} x={Math.log10(hours)} stroke="var(--hair)" strokeDasharray="2 3" />
         ))}
@@ -85,9 +80,7 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
                 key={name}
                 data={[...points]}
                 dataKey="best"
-                isAnimationActive={false}
-                dot={false}
-                activeDot={false}
+                {...PLAIN_LINE}
                 stroke="var(--ink2)"
                 strokeWidth={isWarm ? 1.2 : 0.6}
               />
@@ -98,9 +91,7 @@ export function PreloadOverTime({ curves, loads, width }: PreloadOverTimeProps) 
             key={name}
             data={[...points]}
             dataKey="left"
-            isAnimationActive={false}
-            dot={false}
-            activeDot={false}
+            {...PLAIN_LINE}
             stroke="var(--ink)"
             strokeWidth={isWarm ? 2.2 : 1.2}
           />

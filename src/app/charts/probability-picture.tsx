@@ -7,7 +7,7 @@ import { percentText } from '../../wording/amount.ts';
 import { tickText } from './amount-ticks.ts';
 import styles from './charts.module.css';
 import { LateFigure } from './late-figure.tsx';
-import { AXIS } from './length-panel.tsx';
+import { AXIS } from './plain-axes.tsx';
 import { probabilityLines } from './probability-lines.ts';
 
 interface ProbabilityPictureProps {

@@ -2,7 +2,7 @@ import { memo, useMemo } from 'react';
 import { ComposedChart, Line, ReferenceLine, XAxis, YAxis, ZIndexLayer } from 'recharts';
 import styles from './charts.module.css';
 import { LateFigure } from './late-figure.tsx';
-import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
+import { AXIS, NAMES_ON_TOP } from './plain-axes.tsx';
 import { type RatioRow, RatioRows } from './ratio-rows.tsx';
 import { ratioTicks } from './ratio-ticks.ts';
 

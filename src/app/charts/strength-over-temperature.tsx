@@ -1,20 +1,18 @@
-import {
-  Area,
-  ComposedChart,
-  Line,
-  ReferenceDot,
-  ReferenceLine,
-  usePlotArea,
-  XAxis,
-  YAxis,
-  ZIndexLayer,
-} from 'recharts';
+import { Area, ComposedChart, Line, ReferenceDot, ReferenceLine, usePlotArea, ZIndexLayer } from 'recharts';
 import type { PrintedMaterial } from '../../core/host/material.ts';
 import { greatestServiceTemperature, strengthLeft } from '../../core/host/temperature.ts';
 import type { StrengthPoint } from '../../core/service/curves.ts';
 import { decimalText, percentText, temperatureText } from '../../wording/amount.ts';
 import styles from './charts.module.css';
-import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
+import {
+  endsOf,
+  LevelAxis,
+  NAMES_ON_TOP,
+  PLAIN_CHART,
+  PLAIN_LINE,
+  UprightAxis,
+  WITH_NAMES_ABOVE,
+} from './plain-axes.tsx';
 import { SHARES } from './shares.ts';
 import { temperatureTicks } from './temperature-ticks.ts';
 
@@ -36,36 +34,16 @@ export function StrengthOverTemperature({
 }: StrengthOverTemperatureProps) {
   const stop = greatestServiceTemperature(material);
   const ticks = temperatureTicks(serviceTemperature, stop);
-  const domain: [number, number] = [ticks[0] ?? 0, ticks.at(-1) ?? 1];
+  const domain = endsOf(ticks);
   const left = strengthLeft(material, serviceTemperature).value;
   const isLittleKnown = curve.some(({ careful, best }) => best > careful);
   const isNearStop = stop - serviceTemperature < (domain[1] - domain[0]) / 4;
   return (
     <div style={{ width }}>
       <p className={styles['title']}>Strength of {material.name} left over temperature</p>
-      <ComposedChart
-        width={width}
-        height={HEIGHT}
-        margin={{ top: 22, right: 12, bottom: 0, left: 0 }}
-        accessibilityLayer={false}
-        style={{ fontFamily: 'var(--narrow)' }}
-      >
-        <XAxis
-          dataKey="temperature"
-          type="number"
-          domain={domain}
-          ticks={[...ticks]}
-          tickFormatter={(tick: number) => decimalText(tick, 0)}
-          {...AXIS}
-        />
-        <YAxis
-          type="number"
-          domain={[0, 1]}
-          ticks={[...SHARES]}
-          tickFormatter={percentText}
-          width={52}
-          {...AXIS}
-        />
+      <ComposedChart width={width} height={HEIGHT} {...PLAIN_CHART} margin={WITH_NAMES_ABOVE}>
+        <LevelAxis of="temperature" ticks={ticks} texts={ticks.map((tick) => decimalText(tick, 0))} />
+        <UprightAxis ticks={SHARES} texts={SHARES.map(percentText)} />
         <ReferenceLine x={stop} stroke="var(--stop)" strokeWidth={1.6} />
         <ZIndexLayer zIndex={NAMES_ON_TOP}>
           <StopName stop={stop} domain={domain} width={width} />
@@ -81,15 +59,7 @@ export function StrengthOverTemperature({
             activeDot={false}
           />
         )}
-        <Line
-          data={[...curve]}
-          dataKey="careful"
-          isAnimationActive={false}
-          dot={false}
-          activeDot={false}
-          stroke="var(--ink)"
-          strokeWidth={2.2}
-        />
+        <Line data={[...curve]} dataKey="careful" {...PLAIN_LINE} stroke="var(--ink)" strokeWidth={2.2} />
         <ReferenceDot
           x={serviceTemperature}
           y={left}

@@ -1,13 +1,13 @@
 import { memo, useMemo } from 'react';
-import { Area, ComposedChart, Line, ReferenceDot, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
+import { Area, ComposedChart, Line, ReferenceDot, usePlotArea, ZIndexLayer } from 'recharts';
 import type { StrengthFit } from '../../core/bench/strength-fit.ts';
 import type { StrengthPoint } from '../../core/bench/strength-points.ts';
 import { decimalText, forceNumber } from '../../wording/amount.ts';
 import { DIMENSION_NAMES } from '../../wording/strength-fit.ts';
 import styles from './charts.module.css';
 import { LateFigure } from './late-figure.tsx';
-import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
 import { tickTexts } from './nice-ticks.ts';
+import { endsOf, LevelAxis, NAMES_ON_TOP, PLAIN_CHART, PLAIN_LINE, UprightAxis } from './plain-axes.tsx';
 import { slopeLabel } from './slope-label.ts';
 import { type StrengthLines, type StrengthPanel, strengthLines } from './strength-lines.ts';
 
@@ -70,41 +70,14 @@ interface PanelProps {
   readonly width: number;
 }
 
-const PLAIN = { isAnimationActive: false, dot: false, activeDot: false } as const;
-
 function Panel({ panel, lines, isForce, width }: PanelProps) {
   const { sizes, loads } = lines;
   const loadTexts = isForce ? loads.map(forceNumber) : tickTexts(loads, 'N·m');
   const sizeTexts = tickTexts(sizes.length < 2 ? [0, 1] : sizes, 'mm');
-  const xDomain: [number, number] = [sizes[0] ?? 0, sizes.at(-1) ?? 1];
-  const yDomain: [number, number] = [0, loads.at(-1) ?? 1];
   return (
-    <ComposedChart
-      width={width}
-      height={HEIGHT}
-      data={[...panel.line]}
-      margin={{ top: 12, right: 14, bottom: 0, left: 0 }}
-      accessibilityLayer={false}
-      style={{ fontFamily: 'var(--narrow)' }}
-    >
-      <XAxis
-        dataKey="at"
-        type="number"
-        domain={xDomain}
-        ticks={[...sizes]}
-        tickFormatter={(size: number) => sizeTexts[sizes.indexOf(size)] ?? ''}
-        allowDataOverflow
-        {...AXIS}
-      />
-      <YAxis
-        type="number"
-        domain={yDomain}
-        ticks={[...loads]}
-        tickFormatter={(load: number) => loadTexts[loads.indexOf(load)] ?? ''}
-        width={52}
-        allowDataOverflow
-        {...AXIS}
-      />
+    <ComposedChart width={width} height={HEIGHT} data={panel.line} {...PLAIN_CHART}>
+      <LevelAxis of="at" ticks={sizes} texts={sizes.map((_, index) => sizeTexts[index] ?? '')} />
+      <UprightAxis ticks={loads} texts={loadTexts} />
       <Area
         dataKey="mean"
         isAnimationActive={false}
@@ -113,11 +86,11 @@ function Panel({ panel, lines, isForce, width }: PanelProps) {
         fillOpacity={1}
         activeDot={false}
       />
-      <Line dataKey="nextLow" {...PLAIN} stroke="var(--ink2)" strokeDasharray="5 4" />
-      <Line dataKey="nextHigh" {...PLAIN} stroke="var(--ink2)" strokeDasharray="5 4" />
-      <Line dataKey="fit" {...PLAIN} stroke="var(--ink)" strokeWidth={2} />
+      <Line dataKey="nextLow" {...PLAIN_LINE} stroke="var(--ink2)" strokeDasharray="5 4" />
+      <Line dataKey="nextHigh" {...PLAIN_LINE} stroke="var(--ink2)" strokeDasharray="5 4" />
+      <Line dataKey="fit" {...PLAIN_LINE} stroke="var(--ink)" strokeWidth={2} />
       <ZIndexLayer zIndex={NAMES_ON_TOP}>
-        <Names line={panel.line} xDomain={xDomain} yDomain={yDomain} />
+        <Names line={panel.line} xDomain={endsOf(sizes)} yDomain={endsOf(loads)} />
       </ZIndexLayer>
       {panel.points.map(({ testId, at, load }) => (
         <ReferenceDot key={testId} x={at} y={load} r={4.5} fill="var(--ink)" stroke="var(--paper)" />

@@ -1,8 +1,8 @@
-import { ComposedChart, Line, usePlotArea, XAxis, YAxis, ZIndexLayer } from 'recharts';
+import { ComposedChart, Line, usePlotArea, ZIndexLayer } from 'recharts';
 import styles from './charts.module.css';
-import { AXIS, NAMES_ON_TOP } from './length-panel.tsx';
 import type { Panel } from './length-series.ts';
 import { niceTicks, tickTexts } from './nice-ticks.ts';
+import { endsOf, LevelAxis, NAMES_ON_TOP, PLAIN_CHART, PLAIN_LINE, UprightAxis } from './plain-axes.tsx';
 import { slopeLabel } from './slope-label.ts';
 
 export interface TorqueOverLengthProps {
@@ -23,48 +23,16 @@ export function TorqueOverLength({ panel, width, lengths }: TorqueOverLengthProp
     Math.max(...panel.points.flatMap(({ jackOutTorque, dial }) => [jackOutTorque, dial ?? 0])),
     TORQUE_STEPS,
   );
-  const texts = tickTexts(torques, 'N·m');
-  const xDomain: [number, number] = [lengths[0] ?? 0, lengths.at(-1) ?? 1];
-  const yDomain: [number, number] = [0, torques.at(-1) ?? 1];
   return (
     <div aria-hidden="true" inert className={styles['torque']}>
       <h3>Torque over length, at this diameter</h3>
-      <ComposedChart
-        width={Math.min(width, WIDEST)}
-        height={HEIGHT}
-        data={[...panel.points]}
-        margin={{ top: 12, right: 12, bottom: 0, left: 0 }}
-        accessibilityLayer={false}
-        style={{ fontFamily: 'var(--narrow)' }}
-      >
-        <XAxis dataKey="length" type="number" domain={xDomain} ticks={[...lengths]} {...AXIS} />
-        <YAxis
-          type="number"
-          domain={yDomain}
-          ticks={[...torques]}
-          tickFormatter={(torque: number) => texts[torques.indexOf(torque)] ?? ''}
-          width={52}
-          {...AXIS}
-        />
-        <Line
-          dataKey="jackOutTorque"
-          isAnimationActive={false}
-          dot={false}
-          activeDot={false}
-          stroke="var(--ink)"
-          strokeDasharray="6 3"
-        />
-        <Line
-          dataKey="dial"
-          type="step"
-          isAnimationActive={false}
-          dot={false}
-          activeDot={false}
-          stroke="var(--ink)"
-          strokeWidth={2.2}
-        />
+      <ComposedChart width={Math.min(width, WIDEST)} height={HEIGHT} data={panel.points} {...PLAIN_CHART}>
+        <LevelAxis of="length" ticks={lengths} />
+        <UprightAxis ticks={torques} texts={tickTexts(torques, 'N·m')} />
+        <Line dataKey="jackOutTorque" {...PLAIN_LINE} stroke="var(--ink)" strokeDasharray="6 3" />
+        <Line dataKey="dial" type="step" {...PLAIN_LINE} stroke="var(--ink)" strokeWidth={2.2} />
         <ZIndexLayer zIndex={NAMES_ON_TOP}>
-          <TorqueNames panel={panel} xDomain={xDomain} yDomain={yDomain} />
+          <TorqueNames panel={panel} xDomain={endsOf(lengths)} yDomain={endsOf(torques)} />
         </ZIndexLayer>
       </ComposedChart>
       <p className={styles['axis']}>torque, N·m, over insert length, mm</p>
