@@ -36,10 +36,10 @@ export function CalculationSheet(props: CalculationSheetProps) {
     element?.showModal();
     return () => element?.close();
   }, []);
-  const groups = useMemo(
-    () => calculationSteps(assessment, holdAt(joint, insert, assessment)),
-    [joint, insert, assessment],
-  );
+  const groups = useMemo(() => {
+    const hold = holdAt(joint, insert, assessment);
+    return calculationSteps({ assessment, factors: joint.factors, ...(hold === undefined ? {} : { hold }) });
+  }, [joint, insert, assessment]);
   const sources = sourcesOf(groups);
   // Beside the page and not within it, so that print can leave the page out.
   return createPortal(

@@ -1,7 +1,5 @@
-import type { JointAssessment } from '../../core/joint/assessment.ts';
-import type { Hold } from '../../core/service/hold.ts';
 import type { Derived, Entry } from '../../core/sources/derived.ts';
-import { type Check, type PartId, partsOf } from './parts.ts';
+import { type Calculation, type Check, type PartId, partsOf } from './parts.ts';
 
 /** A value put in: given, or computed before in the step of that number. */
 export interface StepEntry {
@@ -46,11 +44,10 @@ export const isGiven = ({ symbol, formula }: Derived): boolean => formula === sy
 /**
  * The whole calculation of a joint as numbered steps: each number once, after all that goes into it.
  *
- * @param assessment - what was found about the joint
- * @param hold - how it holds through its life; absent where no torque fits
+ * @param calculation - what was found about the joint and its life
  * @returns the parts in the order of computing
  */
-export function calculationSteps(assessment: JointAssessment, hold?: Hold): readonly StepGroup[] {
+export function calculationSteps(calculation: Calculation): readonly StepGroup[] {
   const numbers = new Map<string, number>();
   // Where a number is put in bare, the step that came to it before is named all the same.
   const sameBefore = new Map<string, number>();
@@ -70,7 +67,7 @@ export function calculationSteps(assessment: JointAssessment, hold?: Hold): read
     steps.push({ number, derived, entries, ...(within === undefined ? {} : { within }) });
     return number;
   };
-  return partsOf(assessment, hold).map(({ id, results, checks }) => {
+  return partsOf(calculation).map(({ id, results, checks }) => {
     steps = [];
     const before = numbers.size;
     const earlier = results.map((derived) => place(derived)).filter((number) => number <= before);

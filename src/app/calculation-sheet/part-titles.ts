@@ -9,6 +9,7 @@ const TITLES = {
   seat: 'Screw and grip',
   preload: 'Clamp force left after the time',
   torque: 'The torque',
+  remarks: 'Numbers of what to know',
   loads: 'Limits against their loads, at the dialled torque',
 } as const;
 

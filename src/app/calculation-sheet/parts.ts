@@ -1,13 +1,24 @@
-import type { JointAssessment, Limit } from '../../core/joint/assessment.ts';
+import type { JointAssessment, Limit, TorqueWindow } from '../../core/joint/assessment.ts';
+import { dialMargin } from '../../core/joint/dial-margin.ts';
+import type { Joint } from '../../core/joint/joint.ts';
 import type { FailureMode } from '../../core/pull-out/limit.ts';
 import type { Hold } from '../../core/service/hold.ts';
+import { smallestMargin } from '../../core/service/margins.ts';
 import type { Loosening, ServiceState } from '../../core/service/service-state.ts';
 import type { Derived } from '../../core/sources/derived.ts';
 import { derivationsWithin } from '../../wording/symbols.ts';
 
+/** What the sheet is made of. */
+export interface Calculation {
+  readonly assessment: JointAssessment;
+  readonly factors: Joint['factors'];
+  /** How the joint holds through its life; absent where no torque fits. */
+  readonly hold?: Hold;
+}
+
 /** What a part of the sheet is about. */
 export type PartId =
-  | { readonly kind: 'insert' | 'hole' | 'host' | 'seat' | 'torque' | 'preload' | 'loads' }
+  | { readonly kind: 'insert' | 'hole' | 'host' | 'seat' | 'torque' | 'preload' | 'loads' | 'remarks' }
   | { readonly kind: 'mode'; readonly mode: FailureMode }
   | { readonly kind: 'state'; readonly state: ServiceState };
 
@@ -32,8 +43,9 @@ export interface Part {
 const HOST_SYMBOLS: ReadonlySet<string> = new Set(['θ', 'τ', 'τ_p', 'σ_a', 'σ_h', 'σ_c', 'φ', 't']);
 
 /** The parts of the calculation in the order in which one is built upon the other. */
-export function partsOf(assessment: JointAssessment, hold: Hold | undefined): readonly Part[] {
+export function partsOf({ assessment, factors, hold }: Calculation): readonly Part[] {
   const { limits } = assessment;
+  const remarks = remarkNumbers(assessment);
   return [
     part({ kind: 'insert' }, insertNumbers(assessment)),
     part({ kind: 'hole' }, holeNumbers(assessment)),
@@ -46,8 +58,9 @@ export function partsOf(assessment: JointAssessment, hold: Hold | undefined): re
     part({ kind: 'torque' }, torqueNumbers(assessment)),
     part({ kind: 'loads' }, [], limits.map(checkOf)),
     ...(hold?.states ?? []).map((state) =>
-      part({ kind: 'state', state }, [state.preloadLeft], checksOf(state)),
+      part({ kind: 'state', state }, [state.preloadLeft, smallestMargin(state, factors)], checksOf(state)),
     ),
+    ...(remarks.length === 0 ? [] : [part({ kind: 'remarks' }, remarks)]),
   ];
 }
 
@@ -97,6 +110,7 @@ function holeNumbers({ hole }: JointAssessment): readonly Derived[] {
     hole.meltVolume,
     hole.meltHeight,
     hole.depth,
+    hole.well,
     hole.floor,
     hole.chamfer,
     hole.bossDiameter,
@@ -119,7 +133,17 @@ function torqueNumbers({ torque, limits, loadReserve }: JointAssessment): readon
     torque.least,
     ...limits.flatMap(({ allows }) => allows ?? []),
     torque.most,
-    ...(torque.kind === 'window' ? [torque.dial, torque.clampForceLow, torque.clampForceHigh] : []),
+    ...(torque.kind === 'window' ? settingNumbers(torque) : []),
     ...(loadReserve === undefined ? [] : [loadReserve]),
   ];
 }
+
+function settingNumbers(torque: Extract<TorqueWindow, { readonly kind: 'window' }>): readonly Derived[] {
+  const margin = dialMargin(torque);
+  const placed = margin.kind === 'narrow' ? margin.width : margin.share;
+  return [torque.dial, placed, torque.clampForceLow, torque.clampForceHigh];
+}
+
+/** What the sentences at the end say that was computed. */
+const remarkNumbers = ({ notices }: JointAssessment): readonly Derived[] =>
+  notices.flatMap(({ facts }) => Object.values(facts).filter((fact) => typeof fact === 'object'));

@@ -45,6 +45,35 @@ describe.each(CALCULATED.map((one) => [one.name, one] as const))('the calculatio
       expect(steps[check.askedStep - 1]?.derived.value).toBe(check.asked.value);
     }
   });
+  test('has a step for every computed number of the answers, the drawing and the remarks', () => {
+    const { hole, screw, torque, preloadLeft, holds, dimensions, notices } = one.assessment;
+    const numbers = [
+      ...[hole.drawn, hole.depth, hole.boreAsPrinted, hole.well, hole.floor, hole.bossDiameter, hole.bite],
+      ...[
+        hole.meltVolume,
+        hole.wall,
+        hole.chamfer,
+        hole.window.chance,
+        preloadLeft,
+        torque.least,
+        torque.most,
+      ],
+      ...[holds.median, holds.characteristic, dimensions.knurlDiameter.estimate, dimensions.length.estimate],
+      ...(screw.kind === 'chosen' ? [screw.length] : []),
+      ...(torque.kind === 'window' ? [torque.dial, torque.clampForceLow, torque.clampForceHigh] : []),
+      ...notices.flatMap(({ facts }) => Object.values(facts).filter((fact) => typeof fact === 'object')),
+    ];
+    for (const number of numbers) {
+      const written = steps.filter(({ derived }) => derived.symbol === number.symbol);
+      expect(
+        written.map(({ derived }) => derived.value),
+        number.symbol,
+      ).toContain(number.value);
+    }
+    for (const { margin } of one.hold?.states ?? []) {
+      expect(steps.some(({ derived }) => derived.symbol === 'ψ' && derived.value === margin)).toBe(true);
+    }
+  });
   test('goes through the life of the joint where it has a torque', () => {
     const states = one.groups.flatMap(({ id }) => (id.kind === 'state' ? [id.state.id] : []));
     expect(states).toEqual(

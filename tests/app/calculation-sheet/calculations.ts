@@ -38,8 +38,9 @@ export function calculatedOf(document: JointDocument, name = document.name): rea
       const assessment = assess(joint, insert);
       const { torque } = assessment;
       const hold = torque.kind === 'window' ? holdOf(joint, insert, torque.dial) : undefined;
-      const groups = calculationSteps(assessment, hold);
-      return { name: `${name}, ${insert.id}`, assessment, groups, ...(hold === undefined ? {} : { hold }) };
+      const life = hold === undefined ? {} : { hold };
+      const groups = calculationSteps({ assessment, factors: joint.factors, ...life });
+      return { name: `${name}, ${insert.id}`, assessment, groups, ...life };
     });
 }
 
