@@ -47,18 +47,21 @@ describe.each(CALCULATED.map((one) => [one.name, one] as const))('the calculatio
   });
   test('has a step for every computed number of the answers, the drawing and the remarks', () => {
     const { hole, screw, torque, preloadLeft, holds, dimensions, notices } = one.assessment;
+    const ofHole = [hole.drawn, hole.depth, hole.boreAsPrinted, hole.well, hole.floor, hole.bossDiameter];
     const numbers = [
-      ...[hole.drawn, hole.depth, hole.boreAsPrinted, hole.well, hole.floor, hole.bossDiameter, hole.bite],
-      ...[
-        hole.meltVolume,
-        hole.wall,
-        hole.chamfer,
-        hole.window.chance,
-        preloadLeft,
-        torque.least,
-        torque.most,
-      ],
-      ...[holds.median, holds.characteristic, dimensions.knurlDiameter.estimate, dimensions.length.estimate],
+      ...ofHole,
+      hole.bite,
+      hole.meltVolume,
+      hole.wall,
+      hole.chamfer,
+      hole.window.chance,
+      preloadLeft,
+      torque.least,
+      torque.most,
+      holds.median,
+      holds.characteristic,
+      dimensions.knurlDiameter.estimate,
+      dimensions.length.estimate,
       ...(screw.kind === 'chosen' ? [screw.length] : []),
       ...(torque.kind === 'window' ? [torque.dial, torque.clampForceLow, torque.clampForceHigh] : []),
       ...notices.flatMap(({ facts }) => Object.values(facts).filter((fact) => typeof fact === 'object')),
