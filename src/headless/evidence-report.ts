@@ -5,6 +5,7 @@ import type { Insert } from '../core/inserts/insert.ts';
 import type { Joint } from '../core/joint/joint.ts';
 import { admit } from '../core/joint/stop.ts';
 import { sentenceOfTestFault } from '../wording/bench-tests.ts';
+import { plainText } from '../wording/sentence.ts';
 import { quantity, rounded } from './rounded.ts';
 
 /** What the tests said, test by test and set-up by set-up, and what it makes of the insert that the answers are for. */
@@ -32,7 +33,7 @@ const movedReport = ({ before, after }: MovedHold) => ({
 const findingReport = ({ test, says, fault, model, bond }: TestFinding) => ({
   test: test.id,
   says,
-  ...(fault ? { code: fault.code, sentence: sentenceOfTestFault(fault) } : {}),
+  ...(fault ? { code: fault.code, sentence: plainText(sentenceOfTestFault(fault)) } : {}),
   ...(model ? quantity('loadAtFullBond', model) : {}),
   ...(bond ? { bondFactor: rounded(bond.value) } : {}),
 });

@@ -7,6 +7,7 @@ import type {
   TORQUE_UNITS,
 } from '../storage/workshop-schema.ts';
 import { decimalText, lengthText, NO_BREAK_SPACE } from './amount.ts';
+import { figure, type Sentence, said } from './sentence.ts';
 
 type Kind = (typeof TEST_KINDS)[number];
 type Result = (typeof TEST_RESULTS)[number];
@@ -88,7 +89,13 @@ export const RESULTS_OF_KIND: Readonly<Record<Kind, readonly Result[]>> = {
 };
 
 /** Why a test says nothing in the answers. */
-export function sentenceOfTestFault(fault: TestFault): string {
+export const sentenceOfTestFault = (fault: TestFault): Sentence =>
+  fault.code === 'bore-leaves-no-bite'
+    ? said`A bore of ${lengthText(fault.bore)} leaves the knurl of ${figure(fault.knurl, lengthText(fault.knurl.value))} nothing to bite into.`
+    : [wordsOfTestFault(fault)];
+
+/** The faults whose facts are all given. */
+function wordsOfTestFault(fault: Exclude<TestFault, { readonly code: 'bore-leaves-no-bite' }>): string {
   switch (fault.code) {
     case 'no-reading':
       return 'It has no reading yet.';
@@ -118,8 +125,6 @@ export function sentenceOfTestFault(fault: TestFault): string {
       return 'Such a test cannot end like this: an insert turns by torque and comes out by a pull.';
     case 'does-not-melt':
       return `${fault.material} does not melt: an insert in it has no bond to speak of.`;
-    case 'bore-leaves-no-bite':
-      return `A bore of ${lengthText(fault.bore)} leaves the knurl of ${lengthText(fault.knurl)} nothing to bite into.`;
     case 'far-from-model':
       return fault.load > fault.model
         ? 'The reading is many times what such an insert can bear. Look at the unit and the lever ratio.'

@@ -82,11 +82,11 @@ export function findingOf(
   }
   const model = testModel(test, { insert, material }, joint);
   if (model.load.value <= 0) {
-    const knurl = insertDimensions(insert).knurlDiameter.estimate.value;
+    const knurl = insertDimensions(insert).knurlDiameter.estimate;
     return {
       test,
       says: 'left-out',
-      fault: { code: 'bore-leaves-no-bite', bore: test.bore ?? knurl, knurl },
+      fault: { code: 'bore-leaves-no-bite', bore: test.bore ?? knurl.value, knurl },
     };
   }
   const bond = measuredBond(loadAtInsert(test), model.load);

@@ -6,6 +6,7 @@ import {
 } from '../screws/breaking-torque.ts';
 import { ultimateTensileLoad } from '../screws/tensile-load.ts';
 import type { Thread } from '../screws/thread.ts';
+import type { Derived } from '../sources/derived.ts';
 import { type BenchTest, LEVER_RATIOS, loadOf, TORQUE_KINDS } from './bench-test.ts';
 
 /** A screw stronger than its least by more than this is not to be had, [-] (estimate). */
@@ -31,7 +32,7 @@ export type TestFault =
   | { readonly code: 'above-screw'; readonly load: number; readonly least: number; readonly screw: string }
   | { readonly code: 'result-of-other-kind' }
   | { readonly code: 'does-not-melt'; readonly material: string }
-  | { readonly code: 'bore-leaves-no-bite'; readonly bore: number; readonly knurl: number }
+  | { readonly code: 'bore-leaves-no-bite'; readonly bore: number; readonly knurl: Derived }
   | { readonly code: 'far-from-model'; readonly load: number; readonly model: number }
   | { readonly code: 'duplicate'; readonly of: string };
 

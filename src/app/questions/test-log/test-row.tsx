@@ -84,12 +84,12 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
             </button>
           </span>
         </div>
-        <DerivationSlot name={`log ${test.id}`} />
         {leftOut === undefined ? null : (
           <p className={styles.leftOut}>
-            <b>Left out.</b> {leftOut}
+            <b>Left out.</b> <Told sentence={leftOut} of={name} />
           </p>
         )}
+        <DerivationSlot name={`log ${test.id}`} />
         {finding === undefined ? null : <UnitDoubt index={index} test={test} finding={finding} />}
         {isOpen ? (
           <div data-fields>
