@@ -83,8 +83,7 @@ function wearDown(into: Column, pull: number, { crept, unloaded }: JointBlock): 
 /** Lowers a column to another one wherever that is less. */
 function lower(into: Column, to: Column): void {
   for (let place = 0; place < BLOCK_SIZE; place += 1) {
-    const force = to[place] ?? 0;
-    if (force < (into[place] ?? 0)) into[place] = force;
+    into[place] = Math.min(into[place] ?? 0, to[place] ?? 0);
   }
 }
 

@@ -11,8 +11,11 @@ import type { Readings } from './insert.ts';
  * @returns x̄ [mm]
  * @source jcgm-100 4.2.1
  */
-export const meanOf = ({ values }: Readings): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
+export function meanOf({ values }: Readings): number {
+  let sum = 0;
+  for (const value of values) sum += value;
+  return sum / values.length;
+}
 
 /**
  * Best estimate of a length from caliper readings, with its combined standard uncertainty.
