@@ -49,7 +49,7 @@ function Drawn({ shown }: { readonly shown: Shown }) {
           <StaleFrame of="answers">
             <SectionDrawing
               input={sectionInput(joint, assessment)}
-              controls={sectionControls(assessment, host, index)}
+              controls={sectionControls({ joint, assessment }, host, index)}
             />
           </StaleFrame>
         </PanelBoundary>

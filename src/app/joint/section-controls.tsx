@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react';
 import type { JointAssessment } from '../../core/joint/assessment.ts';
+import type { Joint } from '../../core/joint/joint.ts';
+import { screwLengthWays } from '../../core/joint/screw-length-ways.ts';
 import type { Derived } from '../../core/sources/derived.ts';
 import type { JointDocument } from '../../storage/document.ts';
 import { derivedText, diameterNumber, lengthNumber, significantText } from '../../wording/amount.ts';
@@ -31,8 +33,14 @@ const yours = (name: keyof typeof QUANTITIES) => (
   <DocumentQuantity quantity={QUANTITIES[name]} place={PLACE} layout="bare" />
 );
 
+/** What the numbers on the section come from. */
+export interface Drawn {
+  readonly joint: Joint;
+  readonly assessment: JointAssessment;
+}
+
 /** What stands on the section in the place of its numbers: fields for what is given, buttons for what follows. */
-export function sectionControls(assessment: JointAssessment, host: Host, insertIndex: number): Controls {
+export function sectionControls({ joint, assessment }: Drawn, host: Host, insertIndex: number): Controls {
   const { hole } = assessment;
   return {
     'clamped-thickness': yours('clampedThickness'),
@@ -64,13 +72,17 @@ export function sectionControls(assessment: JointAssessment, host: Host, insertI
     'boss-least': follows(hole.bossDiameter, 'Boss at least', lengthNumber(hole.bossDiameter.value)),
     bite: follows(hole.bite, 'Bite of the knurl', lengthNumber(hole.bite.value)),
     'melt-volume': follows(hole.meltVolume, 'Displaced plastic', significantText(hole.meltVolume.value, 2)),
-    ...screwControls(assessment),
+    ...screwControls(joint, assessment),
     ...wallControls(assessment, host),
   };
 }
 
-function screwControls({ screw }: JointAssessment): Controls {
-  if (screw.kind === 'refused') return {};
+/** Where no length fits the least one is drawn. */
+function screwControls(joint: Joint, { screw, dimensions, hole }: JointAssessment): Controls {
+  if (screw.kind === 'refused') {
+    const { least } = screwLengthWays(joint, dimensions, hole.meltHeight);
+    return { 'screw-length': follows(least, 'Least length of a screw', lengthNumber(least.value)) };
+  }
   const { length } = screw;
   return { 'screw-length': follows(length, 'Screw length', lengthNumber(length.value).replace(/\.0$/, '')) };
 }
