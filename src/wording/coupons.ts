@@ -1,9 +1,11 @@
-import type { CouponNotice, CouponRefusal, OnBed } from '../core/coupons/coupon.ts';
+import type { CouponNotice, CouponRefusal, OnBed, Sides } from '../core/coupons/coupon.ts';
 import type { HoleGauge } from '../core/coupons/hole-gauge.ts';
 import type { PullCoupon } from '../core/coupons/pull-coupon.ts';
 import type { TorqueCoupon } from '../core/coupons/torque-coupon.ts';
 import type { InsertAxis } from '../core/host/host.ts';
+import type { Derived } from '../core/sources/derived.ts';
 import { countWord, decimalText, lengthNumber, lengthText, NO_BREAK_SPACE } from './amount.ts';
+import { figure, type Sentence, said } from './sentence.ts';
 
 export const COUPON_NAMES = {
   'hole-gauge': 'Hole gauge',
@@ -26,21 +28,29 @@ export const COUPON_PURPOSES = {
 const sizeText = ({ x, y, z }: OnBed): string =>
   `${lengthNumber(x)} × ${lengthNumber(y)} × ${lengthNumber(z)}${NO_BREAK_SPACE}mm`;
 
+const lengthFigure = (derived: Derived, what?: string) => figure(derived, lengthText(derived.value), what);
+
+/** The sides of a coupon as it lies on the bed. */
+export const sidesSentence = ({ x, y, z }: Sides): Sentence => {
+  const side = (derived: Derived, axis: string) => lengthFigure(derived, `Along the bed’s ${axis}`);
+  return said`${side(x, 'x')} × ${side(y, 'y')} × ${side(z, 'z')}`;
+};
+
 /** Why a coupon cannot be made. */
-export function sentenceOfCouponRefusal(refusal: CouponRefusal): string {
+export function sentenceOfCouponRefusal(refusal: CouponRefusal): Sentence {
   switch (refusal.code) {
     case 'bore-too-small':
-      return `The smallest bore would be ${lengthText(refusal.bore)}; below ${lengthText(refusal.least)} a nozzle leaves nothing open. Take fewer bores or a smaller step.`;
+      return said`The smallest bore would be ${lengthFigure(refusal.bore)}; below ${lengthText(refusal.least)} a nozzle leaves nothing open. Take fewer bores or a smaller step.`;
     case 'boss-without-wall':
-      return `The mouth of the hole, ${lengthText(refusal.mouth)}, reaches the outside of the boss, ${lengthText(refusal.bossDiameter)}.`;
+      return said`The mouth of the hole, ${lengthFigure(refusal.mouth)}, reaches the outside of the boss, ${lengthText(refusal.bossDiameter)}.`;
     case 'boss-without-rim':
-      return `The boss of ${lengthText(refusal.bossDiameter)} leaves a rim of ${lengthText(refusal.rim)} for the washer; it takes ${lengthText(refusal.least)}.`;
+      return said`The boss of ${lengthText(refusal.bossDiameter)} leaves a rim of ${lengthFigure(refusal.rim)} for the washer; it takes ${lengthText(refusal.least)}.`;
     case 'chamfer-deeper-than-hole':
-      return `The chamfer of ${lengthText(refusal.chamfer)} is deeper than the hole, ${lengthText(refusal.depth)}.`;
+      return said`The chamfer of ${lengthFigure(refusal.chamfer)} is deeper than the hole, ${lengthFigure(refusal.depth)}.`;
     case 'larger-than-bed':
-      return `It would be ${sizeText(refusal.size)} and does not fit on the bed, ${sizeText(refusal.bed)}.`;
+      return said`It would be ${sidesSentence(refusal.size)} and does not fit on the bed, ${sizeText(refusal.bed)}.`;
     case 'too-many-bores':
-      return `${decimalText(refusal.count, 0)} bores are too long for the bed; ${countWord(refusal.most)} fit.`;
+      return said`${decimalText(refusal.count, 0)} bores are too long for the bed; ${figure(refusal.most, countWord(refusal.most.value))} fit.`;
   }
 }
 

@@ -387,6 +387,10 @@ export const MEANINGS: Readonly<Record<string, string>> = {
   D_rim: 'outer diameter of the rim',
   w_f: 'width of plastic that each insert has for itself',
   h_r: 'height of the rim',
+  w_r: 'width of the rim',
+  D_mo: 'diameter of the hole’s mouth',
+  n_b: 'bores that fit on the bed',
+  x_b: 'length of the bed along x',
   // What tests say
   n_t: 'number of tests',
   m_x: 'mean of the values',

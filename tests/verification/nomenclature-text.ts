@@ -69,6 +69,8 @@ const UNITS: Readonly<Record<string, string>> = {
   D_ro: 'mm',
   D_rim: 'mm',
   w_f: 'mm',
+  w_r: 'mm',
+  D_mo: 'mm',
   l_n: 'mm',
   R_20: 'N',
   η_low: '-',

@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { holeGauge } from '../../src/core/coupons/hole-gauge.ts';
+import { pullCoupon } from '../../src/core/coupons/pull-coupon.ts';
+import { torqueCoupon } from '../../src/core/coupons/torque-coupon.ts';
 import type { Derived } from '../../src/core/sources/derived.ts';
 import { derivationsWithin, meaningOfEntry, meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { couponSet } from '../support/coupon-set.ts';
+import { BOSS, holeOf, LARGER_PART, SMALL_HOLE, SMALL_INSERT, USUAL_BED } from '../support/coupons.ts';
+import { expectWays } from '../support/ways.ts';
 
 const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null;
 const isDerived = (value: object): value is Derived => 'formula' in value;
@@ -26,4 +31,23 @@ describe('the symbols of a coupon', () => {
       }
     },
   );
+});
+
+describe('the numbers of a coupon that is not made', () => {
+  const gauge = { host: LARGER_PART, hole: SMALL_HOLE, count: 7, step: 0.1, bed: USUAL_BED };
+  const torque = { ...gauge, insert: SMALL_INSERT, number: 29, clearanceHole: 3.4, gap: 1.3 };
+  test.each([
+    ['bore-too-small', holeGauge({ ...gauge, hole: holeOf(1.6, 3, 0), count: 9, step: 0.25 })],
+    ['too-many-bores', holeGauge({ ...gauge, count: 40 })],
+    ['chamfer-deeper-than-hole', holeGauge({ ...gauge, hole: holeOf(4.4, 0.6, 0.7) })],
+    ['boss-without-wall', pullCoupon({ ...torque, host: { ...BOSS, bossDiameter: 5.4 } })],
+    ['boss-without-rim', torqueCoupon({ ...torque, host: { ...BOSS, bossDiameter: 7.4 } })],
+    ['larger-than-bed', torqueCoupon({ ...torque, bed: { x: 20, y: 21, z: 22 } })],
+  ] as const)('come to what their formulae come to, with a meaning each: %s', (code, answer) => {
+    if (!('refusal' in answer)) throw new Error('made');
+    expect(answer.refusal.code).toBe(code);
+    const numbers = numbersOf(answer.refusal);
+    expect(numbers).not.toEqual([]);
+    expectWays(numbers);
+  });
 });

@@ -1,7 +1,7 @@
 import { wholeLayers } from '../holes/hole-depth.ts';
 import type { InsertAxis } from '../host/host.ts';
 import { withoutDust } from '../numerics/binary-dust.ts';
-import { type Derived, type Entry, entry } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 
 /** The printed part of the joint as far as a coupon copies it; lengths in mm. */
 export interface CouponHost {
@@ -39,20 +39,20 @@ export type OnBed = Bed;
 /** Why a coupon cannot be made. */
 export type CouponRefusal =
   /** Smallest bore of a row is nothing, or is below what a nozzle leaves open. */
-  | { readonly code: 'bore-too-small'; readonly bore: number; readonly least: number }
+  | { readonly code: 'bore-too-small'; readonly bore: Derived; readonly least: number }
   /** The mouth of the bore reaches the outside of the boss. */
-  | { readonly code: 'boss-without-wall'; readonly mouth: number; readonly bossDiameter: number }
+  | { readonly code: 'boss-without-wall'; readonly mouth: Derived; readonly bossDiameter: number }
   /** The rim that a washer bridges would be thinner than two lines of a nozzle. */
   | {
       readonly code: 'boss-without-rim';
-      readonly rim: number;
+      readonly rim: Derived;
       readonly least: number;
       readonly bossDiameter: number;
     }
-  | { readonly code: 'chamfer-deeper-than-hole'; readonly chamfer: number; readonly depth: number }
-  | { readonly code: 'larger-than-bed'; readonly size: OnBed; readonly bed: Bed }
+  | { readonly code: 'chamfer-deeper-than-hole'; readonly chamfer: Derived; readonly depth: Derived }
+  | { readonly code: 'larger-than-bed'; readonly size: Sides; readonly bed: Bed }
   /** A row that is too long for the bed; so many bores fit. */
-  | { readonly code: 'too-many-bores'; readonly count: number; readonly most: number; readonly bed: Bed };
+  | { readonly code: 'too-many-bores'; readonly count: number; readonly most: Derived; readonly bed: Bed };
 
 export interface Refused {
   readonly kind: 'refused';
@@ -113,8 +113,22 @@ export const floorIn = (host: Pick<CouponHost, 'axis' | 'layerHeight'>): Derived
   standing: 'common-practice',
 });
 
-/** Widest place of a hole, mm. */
-export const mouthOf = ({ drawn, chamfer }: CouponHole): number => drawn.value + 2 * chamfer.value;
+/**
+ * Widest place of a hole.
+ *
+ *     D_mo = D_CAD + 2 · c
+ *
+ * @param hole - drawn diameter D_CAD and leg of the chamfer c [mm]
+ * @returns D_mo [mm]
+ * @source own-model chamfer of 45°
+ */
+export const mouthOf = ({ drawn, chamfer }: Pick<CouponHole, 'drawn' | 'chamfer'>): Derived =>
+  couponLength({
+    symbol: 'D_mo',
+    value: drawn.value + 2 * chamfer.value,
+    formula: `${drawn.symbol} + 2 · c`,
+    entries: [entryFrom(drawn), entryFrom(chamfer)],
+  });
 
 /** Length across, width and height over the closed face, mm; the height with its raised number. */
 export interface Block {

@@ -27,9 +27,10 @@ export interface CouponWish {
 /** Why a hole does not go into its host, the same for every coupon with an insert; undefined where it does. */
 export function holeFault({ host, hole }: Pick<CouponWish, 'host' | 'hole'>): Refused | undefined {
   const { bossDiameter } = host;
-  const [chamfer, depth, mouth] = [hole.chamfer.value, hole.depth.value, mouthOf(hole)];
-  if (chamfer >= depth) return refused({ code: 'chamfer-deeper-than-hole', chamfer, depth });
-  if (bossDiameter !== undefined && bossDiameter <= mouth) {
+  const { chamfer, depth } = hole;
+  const mouth = mouthOf(hole);
+  if (chamfer.value >= depth.value) return refused({ code: 'chamfer-deeper-than-hole', chamfer, depth });
+  if (bossDiameter !== undefined && bossDiameter <= mouth.value) {
     return refused({ code: 'boss-without-wall', mouth, bossDiameter });
   }
   return undefined;

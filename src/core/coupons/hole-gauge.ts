@@ -1,5 +1,6 @@
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import {
+  type Bed,
   type CouponHole,
   type CouponHost,
   type CouponRefusal,
@@ -55,26 +56,35 @@ export interface HoleGauge {
   readonly volume: Derived;
 }
 
-function holeFault({ host, hole }: GaugeWish, smallest: number): CouponRefusal | undefined {
-  const [chamfer, depth] = [hole.chamfer.value, hole.depth.value];
+function holeFault({ host, hole }: GaugeWish, diameters: readonly Derived[]): CouponRefusal | undefined {
+  const { chamfer, depth } = hole;
   const { bossDiameter } = host;
-  if (smallest < LEAST_BORE) return { code: 'bore-too-small', bore: smallest, least: LEAST_BORE };
-  if (chamfer >= depth) return { code: 'chamfer-deeper-than-hole', chamfer, depth };
-  if (bossDiameter !== undefined && bossDiameter <= mouthOf(hole)) {
-    return { code: 'boss-without-wall', mouth: mouthOf(hole), bossDiameter };
-  }
-  return undefined;
+  const tooSmall = diameters.find(({ value }) => value < LEAST_BORE);
+  if (tooSmall) return { code: 'bore-too-small', bore: tooSmall, least: LEAST_BORE };
+  if (chamfer.value >= depth.value) return { code: 'chamfer-deeper-than-hole', chamfer, depth };
+  const mouth = mouthOf(hole);
+  return bossDiameter !== undefined && bossDiameter <= mouth.value
+    ? { code: 'boss-without-wall', mouth, bossDiameter }
+    : undefined;
 }
 
+/** How many bores of a row fit on the bed, [-]. */
+const mostBores = (bed: Bed, { edge, pitch }: GaugeRow): Derived => ({
+  symbol: 'n_b',
+  value: Math.max(0, Math.floor((bed.x - 2 * edge.value) / pitch.value + 1)),
+  unit: '-',
+  formula: 'greatest number of bores whose row is within x_b',
+  entries: [entryFrom(edge), entryFrom(pitch), entry('x_b', bed.x, 'mm')],
+  source: 'own-model',
+  standing: 'estimate',
+});
+
 /** Why a row does not stand on a bed, and how many of its bores would; undefined where it does. */
-function bedFault(
-  { bed, count }: GaugeWish,
-  size: OnBed,
-  { edge, pitch }: GaugeRow,
-): CouponRefusal | undefined {
-  if (fitsOn(bed, size)) return undefined;
-  const most = Math.max(0, Math.floor((bed.x - 2 * edge.value) / pitch.value + 1));
-  return most > 0 && fitsOn(bed, { ...size, x: 0 })
+function bedFault({ bed, count }: GaugeWish, size: Sides, row: GaugeRow): CouponRefusal | undefined {
+  const box = onBed(size);
+  if (fitsOn(bed, box)) return undefined;
+  const most = mostBores(bed, row);
+  return most.value > 0 && fitsOn(bed, { ...box, x: 0 })
     ? { code: 'too-many-bores', count, most, bed }
     : { code: 'larger-than-bed', size, bed };
 }
@@ -98,13 +108,12 @@ export function holeGauge(wish: GaugeWish): HoleGauge | Refused {
   const { host, hole } = wish;
   const diameters = drawnDiameters(wish);
   const drawn = diameters.map(({ value }) => value);
-  const fault = holeFault(wish, Math.min(...drawn));
+  const fault = holeFault(wish, diameters);
   if (fault) return refused(fault);
   const row = gaugeRow(wish, diameters);
   const { edge, pitch, middle, baseline, length, width, floor, raised } = row;
   const sides = sidesOnBed(row, host.axis);
-  const size = onBed(sides);
-  const tooLarge = bedFault(wish, size, row);
+  const tooLarge = bedFault(wish, sides, row);
   if (tooLarge) return refused(tooLarge);
   const across = (place: number) => edge.value + place * pitch.value;
   const bores = drawn.map(
@@ -131,7 +140,7 @@ export function holeGauge(wish: GaugeWish): HoleGauge | Refused {
     hole,
     floorUnder: floor,
     sides,
-    onBed: size,
+    onBed: onBed(sides),
     volume: volumeOf({ block: length.value * width.value * thickness, hole, drawn, labels }),
   };
 }

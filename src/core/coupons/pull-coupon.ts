@@ -156,7 +156,7 @@ export function pullCoupon(wish: CouponWish): PullCoupon | Refused {
   const fault = holeFault(wish);
   if (fault) return fault;
   const body = bodyOf(wish);
-  if (!fitsOn(bed, body.onBed)) return refused({ code: 'larger-than-bed', size: body.onBed, bed });
+  if (!fitsOn(bed, body.onBed)) return refused({ code: 'larger-than-bed', size: body.sides, bed });
   const { length, width, boss, label } = body;
   const parts = {
     flange: length * width * body.flangeThickness,

@@ -30,7 +30,11 @@ export function rimInnerDiameter(wish: RimWish): Derived {
   const { knurlDiameter } = insert;
   return {
     symbol: 'D_ri',
-    value: Math.max(knurlDiameter.value + 2 * RIM_CLEARANCE, clearanceHole, mouthOf(hole) + RIM_CLEARANCE),
+    value: Math.max(
+      knurlDiameter.value + 2 * RIM_CLEARANCE,
+      clearanceHole,
+      mouthOf(hole).value + RIM_CLEARANCE,
+    ),
     unit: 'mm',
     formula: `max(D_k + 1 mm, d_h, ${hole.drawn.symbol} + 2 · c + 0.5 mm)`,
     entries: [

@@ -1,8 +1,9 @@
 import type { InsertAxis } from '../host/host.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import {
   type CouponHole,
   type CouponNotice,
+  couponLength,
   couponVolume,
   fitsOn,
   holeVolume,
@@ -52,6 +53,15 @@ export interface TorqueCoupon {
   readonly volume: Derived;
 }
 
+/** Width of the ring that a washer lies on, mm. */
+const rimWidthOf = ({ rimInner, rimOuter }: Stations): Derived =>
+  couponLength({
+    symbol: 'w_r',
+    value: (rimOuter.value - rimInner.value) / 2,
+    formula: '(D_rim − D_ri)/2',
+    entries: [entryFrom(rimOuter), entryFrom(rimInner)],
+  });
+
 /** The body of a torque coupon before its volume, mm. */
 function bodyOf(wish: TorqueWish, stations: Stations) {
   const { host, hole, insert, number } = wish;
@@ -98,17 +108,17 @@ export function torqueCoupon(wish: TorqueWish): TorqueCoupon | Refused {
   const stations = stationsOf(wish);
   const { rimInner } = stations;
   const rimOuter = stations.rimOuter.value;
-  const rimWidth = (rimOuter - rimInner.value) / 2;
-  if (bossDiameter !== undefined && rimWidth < LEAST_RIM) {
-    return refused({ code: 'boss-without-rim', rim: rimWidth, least: LEAST_RIM, bossDiameter });
+  const rim = rimWidthOf(stations);
+  if (bossDiameter !== undefined && rim.value < LEAST_RIM) {
+    return refused({ code: 'boss-without-rim', rim, least: LEAST_RIM, bossDiameter });
   }
   const body = bodyOf(wish, stations);
-  if (!fitsOn(bed, body.onBed)) return refused({ code: 'larger-than-bed', size: body.onBed, bed });
-  const { length, width, boss, rim, label } = body;
+  if (!fitsOn(bed, body.onBed)) return refused({ code: 'larger-than-bed', size: body.sides, bed });
+  const { length, width, boss, label } = body;
   const parts = {
     flange: length * width * body.baseThickness,
     boss: boss ? 2 * (Math.PI / 4) * boss.diameter ** 2 * boss.height : 0,
-    rim: (Math.PI / 4) * (rimOuter ** 2 - rimInner.value ** 2) * rim.height,
+    rim: (Math.PI / 4) * (rimOuter ** 2 - rimInner.value ** 2) * body.rim.height,
     bores: 2 * holeVolume(hole),
     numbers: labelVolume(label),
   };

@@ -115,6 +115,10 @@ describe('Coupons', () => {
     await typed(user, 'Bores', '40');
     expect(screen.getByRole('alert')).toHaveTextContent(/40 bores are too long for the bed/);
     expect(screen.queryByRole('button', { name: 'Save as 3MF' })).not.toBeInTheDocument();
+    await user.click(screen.getByRole('button', { name: /^Bores that fit on the bed, \d+, open/ }));
+    expect(screen.getByRole('region', { name: /^Derivation/ })).toHaveTextContent(
+      'length of the bed along x',
+    );
   });
   test('turns by the arrow keys and says how far', () => {
     shown();

@@ -137,22 +137,22 @@ describe('a gauge that cannot be made', () => {
     [
       'a bore below 1 mm',
       { hole: holeOf(1.6, 3, 0), count: 9, step: 0.25 },
-      { code: 'bore-too-small', bore: 0.6, least: 1 },
+      { code: 'bore-too-small', bore: { value: 0.6 }, least: 1 },
     ],
     [
       'a chamfer as deep as the hole',
       { hole: holeOf(4.4, 0.6, 0.6) },
-      { code: 'chamfer-deeper-than-hole', chamfer: 0.6, depth: 0.6 },
+      { code: 'chamfer-deeper-than-hole', chamfer: { value: 0.6 }, depth: { value: 0.6 } },
     ],
     [
       'a mouth as wide as the boss',
       { host: { ...BOSS, bossDiameter: 5.5 }, hole: holeOf(4.5, 6, 0.5) },
-      { code: 'boss-without-wall', mouth: 5.5, bossDiameter: 5.5 },
+      { code: 'boss-without-wall', mouth: { value: 5.5 }, bossDiameter: 5.5 },
     ],
     [
       'more bores than the bed is long for',
       { count: 30, step: 0.02, bed: { x: 120, y: 110, z: 90 } },
-      { code: 'too-many-bores', count: 30, most: 10, bed: { x: 120, y: 110, z: 90 } },
+      { code: 'too-many-bores', count: 30, most: { value: 10 }, bed: { x: 120, y: 110, z: 90 } },
     ],
     [
       'a block that is too high for the printer',
@@ -166,7 +166,7 @@ describe('a gauge that cannot be made', () => {
     const small = { step: 0.02, bed: { x: 120, y: 110, z: 90 } };
     const answer = holeGauge({ ...WISH, ...small, count: 30 });
     const most =
-      answer.kind === 'refused' && answer.refusal.code === 'too-many-bores' ? answer.refusal.most : 0;
+      answer.kind === 'refused' && answer.refusal.code === 'too-many-bores' ? answer.refusal.most.value : 0;
     expect(holeGauge({ ...WISH, ...small, count: most }).kind).toBe('hole-gauge');
   });
 });

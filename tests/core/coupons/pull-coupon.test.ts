@@ -97,12 +97,16 @@ describe('a pull coupon that cannot be made', () => {
     [
       'a chamfer deeper than the hole',
       { hole: holeOf(4.4, 0.5, 0.7) },
-      { code: 'chamfer-deeper-than-hole', chamfer: 0.7, depth: 0.5 },
+      { code: 'chamfer-deeper-than-hole', chamfer: { value: 0.7 }, depth: { value: 0.5 } },
     ],
     [
       'a bed smaller than the flange',
       { bed: { x: 100, y: 34, z: 90 } },
-      { code: 'larger-than-bed', size: { x: 27, y: 35.4, z: 14.4 }, bed: { x: 100, y: 34, z: 90 } },
+      {
+        code: 'larger-than-bed',
+        size: { x: { value: 27 }, y: { value: 35.4 }, z: { value: 14.4 } },
+        bed: { x: 100, y: 34, z: 90 },
+      },
     ],
   ])('is refused: %s', (_what, changes, refusal) => {
     expect(pullCoupon({ ...WISH, ...changes })).toMatchObject({ kind: 'refused', refusal });

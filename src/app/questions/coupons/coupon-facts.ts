@@ -1,7 +1,8 @@
-import type { CouponHole, Sides } from '../../../core/coupons/coupon.ts';
+import type { CouponHole } from '../../../core/coupons/coupon.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
 import type { Coupon } from '../../../solids/coupon-mesh.ts';
 import { derivedText, lengthText } from '../../../wording/amount.ts';
+import { sidesSentence } from '../../../wording/coupons.ts';
 import { figure, type Sentence, said } from '../../../wording/sentence.ts';
 
 /** One line about a coupon. */
@@ -15,12 +16,7 @@ const fact = (name: string, derived: Derived): Fact => ({
   sentence: [figure(derived, derivedText(derived), name)],
 });
 
-const length = (derived: Derived, what?: string) => figure(derived, lengthText(derived.value), what);
-
-const sizeOf = ({ x, y, z }: Sides): Fact => {
-  const side = (derived: Derived, axis: string) => length(derived, `Along the bed’s ${axis}`);
-  return { name: 'On the bed', sentence: said`${side(x, 'x')} × ${side(y, 'y')} × ${side(z, 'z')}` };
-};
+const length = (derived: Derived) => figure(derived, lengthText(derived.value));
 
 const holesOf = (name: string, { drawn, depth }: CouponHole): Fact => ({
   name,
@@ -29,7 +25,7 @@ const holesOf = (name: string, { drawn, depth }: CouponHole): Fact => ({
 
 /** What there is to know about a coupon before it is printed. */
 export function factsOf(coupon: Coupon): readonly Fact[] {
-  const size = sizeOf(coupon.sides);
+  const size = { name: 'On the bed', sentence: sidesSentence(coupon.sides) };
   const volume = fact('Plastic, if printed solid', coupon.volume);
   switch (coupon.kind) {
     case 'hole-gauge':

@@ -105,9 +105,12 @@ export default function Coupons({ joint, assessment }: CouponsProps) {
       </div>
       <p>{COUPON_PURPOSES[wish.kind]}</p>
       {coupon.kind === 'refused' ? (
-        <p role="alert">
-          <b>Not made.</b> {sentenceOfCouponRefusal(coupon.refusal)}
-        </p>
+        <DerivationRow slot="coupon refused">
+          <p role="alert">
+            <b>Not made.</b> <Told sentence={sentenceOfCouponRefusal(coupon.refusal)} />
+          </p>
+          <DerivationSlot name="coupon refused" />
+        </DerivationRow>
       ) : (
         <Made coupon={coupon} joint={joint} />
       )}
