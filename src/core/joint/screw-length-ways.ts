@@ -28,10 +28,11 @@ export function screwLengthWays(
   });
   const both = [entryFrom(grip), entryFrom(length)];
   const diameter = entry('d', joint.screw.thread.nominalDiameter, 'mm');
-  const common = { unit: 'mm', source: 'own-model', standing: 'common-practice' } as const;
+  const common = { source: 'own-model', standing: 'common-practice' } as const;
   const least: Derived = {
     symbol: 'l_least',
     value: ends.least,
+    unit: 'mm',
     formula: 'g + min(d, L)',
     entries: [...both, diameter],
     ...common,
@@ -40,7 +41,14 @@ export function screwLengthWays(
     const entries = [...both, diameter];
     return {
       least,
-      greatest: { symbol: 'l_most', value: ends.most, formula: 'g + L + 2 · d', entries, ...common },
+      greatest: {
+        symbol: 'l_most',
+        value: ends.most,
+        unit: 'mm',
+        formula: 'g + L + 2 · d',
+        entries,
+        ...common,
+      },
     };
   }
   const { existing } = joint.holes;
@@ -51,6 +59,7 @@ export function screwLengthWays(
     greatest: {
       symbol: 'l_most',
       value: ends.most,
+      unit: 'mm',
       formula: `max(g − sunk + ${isGiven ? 'T' : 'part − 1 mm'} − m − 0.5 mm, g + L)`,
       entries: [...both, entry('sunk', joint.sunk, 'mm'), deepest, entryFrom(meltHeight)],
       ...common,
