@@ -1,4 +1,4 @@
-import { FAILURE_MODES } from '../joint/modes.ts';
+import { MODES_AT } from '../joint/modes.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { isWorn } from '../joint/sustained.ts';
 import type { FailureMode, LoadPath } from '../pull-out/limit.ts';
@@ -40,11 +40,11 @@ export function sampledModes(
   { expected, careful }: { readonly expected: Situation; readonly careful: Situation },
 ): SampledMode[] {
   const shifts = shiftsOf(expected, joint.holes.behaviour.repeatability);
-  return FAILURE_MODES.flatMap((rule) => {
-    const path = rule.path(expected.seat);
-    const capacity = path === 'none' || path === 'pull' ? undefined : rule.capacity(expected);
+  return MODES_AT[expected.seat].flatMap(({ rule, path }) => {
+    if (path === 'pull') return [];
+    const capacity = rule.capacity(expected);
     const characteristic = rule.capacity(careful)?.characteristic;
-    if (path === 'none' || path === 'pull' || !capacity || !characteristic) return [];
+    if (!capacity || !characteristic) return [];
     const scatter = scatterKindOf(rule.mode, expected.clamped.contact.kind);
     return [
       {

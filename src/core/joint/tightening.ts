@@ -11,7 +11,7 @@ import { seatedHole } from './hole-design.ts';
 import type { Joint } from './joint.ts';
 import { type Bore, boreOf } from './joint-bore.ts';
 import { leastBy } from './least-by.ts';
-import { FAILURE_MODES } from './modes.ts';
+import { FAILURE_MODES, MODES_AT } from './modes.ts';
 import { preloadLeft, preloadOnCreptHost } from './preload-left.ts';
 import { chooseScrew, engagement } from './screw-choice.ts';
 import { findSeat } from './seat.ts';
@@ -125,9 +125,7 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
   const loop = creepingLoop(joint, situation, grip, creep);
   const { left, wear } = loop.links.length === 0 ? metalLasting : lastingOf(joint, loop, creep);
   const actives: ActiveMode[] = [];
-  for (const rule of FAILURE_MODES) {
-    const path = rule.path(seat.kind);
-    if (path === 'none') continue;
+  for (const { rule, path } of MODES_AT[seat.kind]) {
     const capacity = shared.get(rule.mode) ?? rule.capacity(situation);
     if (capacity === undefined) continue;
     const { mode } = rule;

@@ -1,4 +1,5 @@
 import type { FailureMode } from '../pull-out/limit.ts';
+import { leastBy } from './least-by.ts';
 import type { ActiveMode } from './torque-window.ts';
 
 /** Modes that a pull on the insert loads, wherever the part bears: what "holds" means. */
@@ -19,8 +20,7 @@ const HOLDING_MODES: ReadonlySet<FailureMode> = new Set<FailureMode>([
  * @source own-model the weakest of all modes
  */
 export const weakestHold = (actives: readonly ActiveMode[]): ActiveMode =>
-  actives
-    .filter(({ mode }) => HOLDING_MODES.has(mode))
-    .reduce((one, other) =>
-      other.capacity.characteristic.value < one.capacity.characteristic.value ? other : one,
-    );
+  leastBy(
+    actives.filter(({ mode }) => HOLDING_MODES.has(mode)),
+    ({ capacity }) => capacity.characteristic.value,
+  ).one;
