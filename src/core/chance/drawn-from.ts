@@ -50,9 +50,11 @@ export function drawnFrom({ joint, tightening, slipFriction, lost }: Ranges): Dr
   const { friction } = joint.screw;
   const { knurlDiameter } = found.insert;
   return {
-    threadFriction: rangeOfCondition('μ_G', conversion.threadFriction, friction),
-    headFriction: rangeOfCondition('μ_K', conversion.headFriction, friction),
-    ...(joint.loads.shear > 0 ? { slipFriction: rangeOfCondition('μ_s', slipFriction, friction) } : {}),
+    threadFriction: rangeOfCondition({ low: 'μ_Gl', high: 'μ_Gh' }, conversion.threadFriction, friction),
+    headFriction: rangeOfCondition({ low: 'μ_Kl', high: 'μ_Kh' }, conversion.headFriction, friction),
+    ...(joint.loads.shear > 0
+      ? { slipFriction: rangeOfCondition({ low: 'μ_sl', high: 'μ_sh' }, slipFriction, friction) }
+      : {}),
     toolDeviation: deviationOfTool(joint.tool.deviation),
     ...(lost.deviation > 0 ? { preloadLeft: rangeLeft(lost, left) } : {}),
     expectedBore: expectedBore(joint, bore),
@@ -64,7 +66,7 @@ export function drawnFrom({ joint, tightening, slipFriction, lost }: Ranges): Dr
 
 /** Ends of a range as the table of friction conditions has them. */
 function rangeOfCondition(
-  symbol: string,
+  symbols: { readonly low: string; readonly high: string },
   { low, high }: FrictionRange,
   { source, standing }: FrictionCondition,
 ): DrawnRange {
@@ -77,7 +79,7 @@ function rangeOfCondition(
     source,
     standing,
   });
-  return { low: end(`${symbol}l`, low), high: end(`${symbol}h`, high) };
+  return { low: end(symbols.low, low), high: end(symbols.high, high) };
 }
 
 const deviationOfTool = (deviation: number): Derived => ({
