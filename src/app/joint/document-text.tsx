@@ -7,20 +7,21 @@ interface DocumentTextProps {
   readonly path: string;
   readonly label: string;
   readonly greatest: number;
-  /** Given: an emptied text stays in the document as an empty one. */
-  readonly keepsEmpty?: boolean;
+  /** An emptied text is left out of the document, stays in it as an empty one, or is what it was before. */
+  readonly emptied?: 'left-out' | 'kept' | 'taken-back';
 }
 
-/** A short text of the document that may be left out. */
-export function DocumentText({ path, label, greatest, keepsEmpty = false }: DocumentTextProps) {
+/** A short text of the document. */
+export function DocumentText({ path, label, greatest, emptied = 'left-out' }: DocumentTextProps) {
   const id = useId();
   const { edit } = useSheetActions();
   const value = useSheetValue(({ journal }) => valueIn(journal.present, path));
   const kept = typeof value === 'string' ? value : '';
   const [typed, setTyped] = useState<string | null>(null);
   const leave = () => {
-    if (typed !== null && typed.trim() !== kept) {
-      edit(path, { path, value: typed.trim() === '' && !keepsEmpty ? undefined : typed.trim() });
+    const text = typed === null ? kept : typed.trim();
+    if (text !== kept && !(text === '' && emptied === 'taken-back')) {
+      edit(path, { path, value: text === '' && emptied === 'left-out' ? undefined : text });
     }
     setTyped(null);
   };

@@ -69,6 +69,17 @@ export function leastClampForce(
   };
 }
 
+/** The pull that is given, as what is asked of the insert, N. */
+export const askedPull = (pull: number): Derived => ({
+  symbol: 'P',
+  value: pull,
+  unit: 'N',
+  formula: 'P',
+  entries: [entry('P', pull, 'N')],
+  source: 'own-model',
+  standing: 'estimate',
+});
+
 /**
  * What loads a mode at a torque.
  *
@@ -95,14 +106,7 @@ export function demandOn(
   const common = { source: 'own-model', standing: 'estimate' } as const;
   switch (active.path) {
     case 'pull':
-      return {
-        symbol: 'P',
-        value: pull,
-        unit: 'N',
-        formula: 'P',
-        entries: [entry('P', pull, 'N')],
-        ...common,
-      };
+      return askedPull(pull);
     case 'clamp':
       return {
         symbol: 'F_d',

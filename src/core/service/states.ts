@@ -1,5 +1,5 @@
 import type { Limit } from '../joint/assessment.ts';
-import { asSetting, greatestClampForce } from '../joint/limits.ts';
+import { askedPull, asSetting, greatestClampForce } from '../joint/limits.ts';
 import { sustainedCapacity } from '../joint/sustained.ts';
 import type { ActiveMode } from '../joint/torque-window.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
@@ -54,14 +54,7 @@ function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
     const common = { source: 'own-model', standing: 'estimate' } as const;
     switch (active.path) {
       case 'pull':
-        return {
-          symbol: 'P',
-          value: pull,
-          unit: 'N',
-          formula: 'P',
-          entries: [entry('P', pull, 'N')],
-          ...common,
-        };
+        return askedPull(pull);
       case 'clamp':
         return {
           symbol: 'F_d',

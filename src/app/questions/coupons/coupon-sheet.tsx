@@ -1,12 +1,10 @@
-import { useEffect, useRef } from 'react';
-import { createPortal } from 'react-dom';
 import type { Joint } from '../../../core/joint/joint.ts';
 import type { Coupon } from '../../../solids/coupon-mesh.ts';
 import { lengthText, percentText } from '../../../wording/amount.ts';
 import { COUPON_NAMES, lyingText, placesOfCoupon, TEST_CAUTIONS } from '../../../wording/coupons.ts';
 import { plainText, type Sentence } from '../../../wording/sentence.ts';
+import { BenchSheet } from '../../shell/bench-sheet.tsx';
 import { factsOf } from './coupon-facts.ts';
-import styles from './coupon-sheet.module.css';
 import { GaugeLines, TestLines } from './sheet-lines.tsx';
 
 interface CouponSheetProps {
@@ -19,25 +17,9 @@ interface CouponSheetProps {
 
 /** One page that goes to the printer and the bench: how to print, which number is what, and room to write. */
 export function CouponSheet({ coupon, joint, jointName, onClose }: CouponSheetProps) {
-  const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
-    const element = dialog.current;
-    element?.showModal();
-    return () => element?.close();
-  }, []);
   const name = COUPON_NAMES[coupon.kind];
-  // Beside the page and not within it, so that print can leave the page out.
-  return createPortal(
-    <dialog ref={dialog} className={styles.sheet} aria-labelledby="coupon-sheet-title" onClose={onClose}>
-      <div className={styles.bar}>
-        <button type="button" className="go" onClick={() => window.print()}>
-          Print this sheet
-        </button>
-        <button type="button" className="go" onClick={() => dialog.current?.close()}>
-          Close
-        </button>
-      </div>
-      <h2 id="coupon-sheet-title">{name}</h2>
+  return (
+    <BenchSheet title={name} onClose={onClose}>
       <p>
         {'label' in coupon ? `Number ${coupon.label.number}. ` : ''}
         {jointName}. Printed on, with, by:
@@ -76,8 +58,7 @@ export function CouponSheet({ coupon, joint, jointName, onClose }: CouponSheetPr
           <li key={caution}>{caution}</li>
         ))}
       </ul>
-    </dialog>,
-    document.body,
+    </BenchSheet>
   );
 }
 

@@ -80,7 +80,7 @@ export function TestFields({ index, test, document, inserts }: TestFieldsProps) 
           place={PLACE}
           optional
         />
-        <DocumentText path={at('note')} label="Note" greatest={400} keepsEmpty />
+        <DocumentText path={at('note')} label="Note" greatest={400} emptied="kept" />
         <PhotoField path={at('photo')} photo={test.photo} testId={test.id} />
       </div>
       <details className={styles.setUp}>

@@ -1,13 +1,11 @@
-import { useEffect, useRef } from 'react';
-import { createPortal } from 'react-dom';
 import type { ProofRow } from '../../../core/bench/proof-rows.ts';
 import { type LastingLoad, PROOF_HOLD } from '../../../core/evidence/proof-plan.ts';
 import { decimalText, durationText, forceText, temperatureText } from '../../../wording/amount.ts';
 import { SETTING_NAMES } from '../../../wording/names.ts';
 import { insertName } from '../../joint/drawer/insert-name.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { BenchSheet } from '../../shell/bench-sheet.tsx';
+import { useFindings, useSheetValue } from '../../state/sheet-context.ts';
 import { scaleText } from './scale-text.ts';
-import styles from './test-sheet.module.css';
 
 interface TestSheetProps {
   readonly row: ProofRow;
@@ -23,27 +21,11 @@ interface TestSheetProps {
 
 /** One page for the bench: how far to pull, and a line for each coupon to write on. */
 export function TestSheet({ row, load, leverRatio, lasting, warmth, onClose }: TestSheetProps) {
-  const dialog = useRef<HTMLDialogElement>(null);
-  const { document: joint } = useSheet();
+  const name = useSheetValue(({ journal }) => journal.present.name);
   const { joint: found, shown } = useFindings();
-  useEffect(() => {
-    const element = dialog.current;
-    element?.showModal();
-    return () => element?.close();
-  }, []);
   const { reading } = row;
-  // Beside the page and not within it, so that print can leave the page out.
-  return createPortal(
-    <dialog ref={dialog} className={styles['sheet']} aria-labelledby="test-sheet-title" onClose={onClose}>
-      <div className={styles['bar']}>
-        <button type="button" className="go" onClick={() => window.print()}>
-          Print this sheet
-        </button>
-        <button type="button" className="go" onClick={() => dialog.current?.close()}>
-          Close
-        </button>
-      </div>
-      <h2 id="test-sheet-title">Proof pull: {joint.name}</h2>
+  return (
+    <BenchSheet title={`Proof pull: ${name}`} onClose={onClose}>
       <ul>
         <li>
           {shown ? `Insert ${insertName(shown.insert)}, ` : ''}
@@ -94,7 +76,6 @@ export function TestSheet({ row, load, leverRatio, lasting, warmth, onClose }: T
           ))}
         </tbody>
       </table>
-    </dialog>,
-    document.body,
+    </BenchSheet>
   );
 }
