@@ -163,15 +163,22 @@ const isModulusInDoubt = ({ compliance }: PlasticLink): boolean => compliance.lo
 
 const isInDoubt = (link: PlasticLink): boolean => isCreepInDoubt(link.creep) || isModulusInDoubt(link);
 
+/** The span of some at which the least is left, and how much. */
+const leastAt = (loop: CreepingLoop, spans: readonly Span[], known: Knowledge) =>
+  leastBy(spans, (span) => shareOf(loop, span, known).share);
+
+/** The same at every end of what is in doubt. */
+const leastAtEnds = (loop: CreepingLoop, spans: readonly Span[]) =>
+  knowledgesOf(loop).map((known) => ({ known, ...leastAt(loop, spans, known) }));
+
 /**
  * The least share of some spans, at the careful ends of creep and modulus, with what the others give. The share is a
  * quotient of sums, each of one power in every creep factor and in every compliance: its least and most lie at ends.
  */
 function leastLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
-  const leastAt = (known: Knowledge) => leastBy(spans, (span) => shareOf(loop, span, known).share);
-  const middle = leastAt(MIDDLE);
+  const middle = leastAt(loop, spans, MIDDLE);
   if (!loop.links.some(isInDoubt)) return shareLeft(loop, middle.one, MIDDLE);
-  const ends = knowledgesOf(loop).map((known) => ({ known, ...leastAt(known) }));
+  const ends = leastAtEnds(loop, spans);
   const careful = leastBy(ends, ({ size }) => size).one;
   const high = Math.max(...ends.map(({ size }) => size));
   return {
@@ -182,10 +189,6 @@ function leastLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
 
 /** The least share of some spans at the best of all ends: the high end of what leastLeft gives. */
 function bestLeft(loop: CreepingLoop, spans: readonly Span[]): Derived {
-  const ends = knowledgesOf(loop).map((known) => ({
-    known,
-    ...leastBy(spans, (span) => shareOf(loop, span, known).share),
-  }));
-  const best = leastBy(ends, ({ size }) => -size).one;
+  const best = leastBy(leastAtEnds(loop, spans), ({ size }) => -size).one;
   return shareLeft(loop, best.one, best.known);
 }
