@@ -71,11 +71,11 @@ export function Sheet() {
         <Part name="What to know">
           <WhatToKnow />
         </Part>
-        <PanelBoundary name="The tests">
+        <Part name="The tests">
           <Suspense fallback={null}>
             <TestLog />
           </Suspense>
-        </PanelBoundary>
+        </Part>
         <Part name="What the tests say">
           <StaleFrame of="answers">
             <Suspense fallback={<section id="tests" aria-busy="true" />}>

@@ -38,7 +38,7 @@ export const unitsOf = (kind: TestRecord['kind']): readonly Choice<TestRecord['u
 /** A choice of what a document may name or leave out: none, or one of its printers. */
 export const NO_PRINTER = '';
 export const printersOf = (
-  { printers }: JointDocument,
+  { printers }: Pick<JointDocument, 'printers'>,
   { printer = NO_PRINTER }: TestRecord,
 ): readonly Choice<string>[] =>
   withNamed(

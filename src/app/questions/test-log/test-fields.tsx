@@ -1,4 +1,4 @@
-import type { JointDocument, TestRecord } from '../../../storage/document.ts';
+import type { TestRecord } from '../../../storage/document.ts';
 import { UNIT_OF_TEST } from '../../../storage/resolve-tests.ts';
 import { testUnitText } from '../../../wording/bench-tests.ts';
 import type { Choice } from '../../fields/field-props.ts';
@@ -6,6 +6,7 @@ import { AXES } from '../../joint/choices.ts';
 import { DocumentChoice } from '../../joint/document-choice.tsx';
 import { DocumentQuantity } from '../../joint/document-quantity.tsx';
 import { DocumentText } from '../../joint/document-text.tsx';
+import { useSheetValue } from '../../state/sheet-context.ts';
 import { DateField } from './date-field.tsx';
 import { PhotoField } from './photo-field.tsx';
 import {
@@ -27,13 +28,13 @@ const PLACE = 'tests';
 interface TestFieldsProps {
   readonly index: number;
   readonly test: TestRecord;
-  readonly document: JointDocument;
   /** The inserts of the drawer by name. */
   readonly inserts: readonly Choice<string>[];
 }
 
 /** The fields of one test: first what is written at the bench, then how it was set up. */
-export function TestFields({ index, test, document, inserts }: TestFieldsProps) {
+export function TestFields({ index, test, inserts }: TestFieldsProps) {
+  const printers = useSheetValue(({ journal }) => journal.present.printers);
   const at = (key: string) => `tests.${index}.${key}`;
   const unit = UNIT_OF_TEST[test.unit];
   const unitShown = testUnitText(test.unit);
@@ -115,7 +116,7 @@ export function TestFields({ index, test, document, inserts }: TestFieldsProps) 
             path={at('printer')}
             place={PLACE}
             label="Printer"
-            choices={printersOf(document, test)}
+            choices={printersOf({ printers }, test)}
             read={(value) => (typeof value === 'string' ? value : NO_PRINTER)}
             write={(choice) => (choice === NO_PRINTER ? undefined : choice)}
           />

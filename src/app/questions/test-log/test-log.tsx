@@ -1,9 +1,14 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
 import type { JointDocument } from '../../../storage/document.ts';
 import { capitalised, countWord } from '../../../wording/amount.ts';
 import { insertName } from '../../joint/drawer/insert-name.ts';
 import { documentFileName, saveText } from '../../state/document-file.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import {
+  useDocumentAtPress,
+  useFindingsValue,
+  useSheetActions,
+  useSheetValue,
+} from '../../state/sheet-context.ts';
 import { QuestionSection } from '../question-section.tsx';
 import { nextNumber, withNextTest } from './test-edits.ts';
 import styles from './test-log.module.css';
@@ -26,15 +31,22 @@ async function saveTable({ name, tests }: JointDocument): Promise<void> {
 
 /** Tests at the bench: entered one after the other, kept with the joint. */
 export default function TestLog() {
-  const { document, edit } = useSheet();
-  const { shown, drawer } = useFindings();
+  const { edit } = useSheetActions();
+  const documentAtPress = useDocumentAtPress();
+  const tests = useSheetValue(({ journal }) => journal.present.tests);
+  const first = useSheetValue(({ journal }) => journal.present.drawer[0]?.id);
+  const shownId = useFindingsValue(({ shown }) => shown?.insert.id);
+  const drawer = useFindingsValue((findings) => findings.drawer);
   const [open, setOpen] = useState<string | null>(null);
   const [isReading, setReading] = useState(false);
-  const { tests } = document;
-  const inserts = drawer.map((insert) => ({ value: insert.id, label: insertName(insert) }));
-  const insert = shown?.insert.id ?? document.drawer[0]?.id ?? '';
+  const inserts = useMemo(
+    () => drawer.map((insert) => ({ value: insert.id, label: insertName(insert) })),
+    [drawer],
+  );
+  const insert = shownId ?? first ?? '';
+  const onOpen = useCallback((id: string, isOpen: boolean) => setOpen(isOpen ? id : null), []);
   const add = () => {
-    const { id, edit: added } = withNextTest(document, { insert, date: today() });
+    const { id, edit: added } = withNextTest(documentAtPress(), { insert, date: today() });
     edit('tests', added);
     setOpen(id);
   };
@@ -52,7 +64,7 @@ export default function TestLog() {
         </>
       }
     >
-      <TestRows inserts={inserts} open={open} onOpen={setOpen} />
+      <TestRows inserts={inserts} open={open} onOpen={onOpen} />
       <p className={styles.add}>
         <button type="button" className="press" onClick={add}>
           Enter test {nextNumber(tests)}
@@ -75,7 +87,7 @@ export default function TestLog() {
         {tests.length === 0 ? null : (
           <>
             {' '}
-            <button type="button" className="press" onClick={() => void saveTable(document)}>
+            <button type="button" className="press" onClick={() => void saveTable(documentAtPress())}>
               Save the tests as a table
             </button>
           </>

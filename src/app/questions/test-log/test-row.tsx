@@ -1,6 +1,7 @@
+import { memo } from 'react';
 import type { TestFinding } from '../../../core/bench/evidence.ts';
 import { unitInstead } from '../../../core/bench/unit-slip.ts';
-import type { JointDocument, TestRecord } from '../../../storage/document.ts';
+import type { TestRecord } from '../../../storage/document.ts';
 import {
   readingText,
   sentenceOfTestFault,
@@ -13,7 +14,7 @@ import { wordsOfFinding } from '../../../wording/test-findings.ts';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import { Told } from '../../derivation/told.tsx';
 import type { Choice } from '../../fields/field-props.ts';
-import { useSheetActions } from '../../state/sheet-context.ts';
+import { useDocumentAtPress, useSheetActions } from '../../state/sheet-context.ts';
 import { withoutTest } from './test-edits.ts';
 import { TestFields } from './test-fields.tsx';
 import styles from './test-log.module.css';
@@ -21,10 +22,9 @@ import styles from './test-log.module.css';
 interface TestRowProps {
   readonly index: number;
   readonly test: TestRecord;
-  readonly document: JointDocument;
   readonly inserts: readonly Choice<string>[];
   readonly isOpen: boolean;
-  readonly onOpen: (open: boolean) => void;
+  readonly onOpen: (id: string, isOpen: boolean) => void;
   /** What the test says; absent: the joint is stopped, and nothing is asked of its tests. */
   readonly finding?: TestFinding | undefined;
 }
@@ -37,8 +37,10 @@ const couponText = ({ id, coupon }: TestRecord): string =>
   coupon === undefined || id === `test-${coupon}` ? '' : `coupon ${coupon}, `;
 
 /** One test: what was found, and the fields to put it right. */
-export function TestRow({ index, test, document, inserts, isOpen, onOpen, finding }: TestRowProps) {
+export const TestRow = memo(function TestRow(props: TestRowProps) {
+  const { index, test, inserts, isOpen, onOpen, finding } = props;
   const { edit } = useSheetActions();
+  const documentAtPress = useDocumentAtPress();
   const name = nameOfTest(test);
   const leftOut = finding?.fault && sentenceOfTestFault(finding.fault);
   const said = finding && wordsOfFinding(finding);
@@ -70,7 +72,7 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
               className="go"
               aria-expanded={isOpen}
               aria-label={`${isOpen ? 'Close' : 'Edit'} ${name}`}
-              onClick={() => onOpen(!isOpen)}
+              onClick={() => onOpen(test.id, !isOpen)}
             >
               {isOpen ? 'Close' : 'Edit'}
             </button>
@@ -78,7 +80,7 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
               type="button"
               className="press"
               aria-label={`Take out ${name}`}
-              onClick={() => edit('tests', withoutTest(document, test.id))}
+              onClick={() => edit('tests', withoutTest(documentAtPress(), test.id))}
             >
               Take out
             </button>
@@ -93,13 +95,13 @@ export function TestRow({ index, test, document, inserts, isOpen, onOpen, findin
         {finding === undefined ? null : <UnitDoubt index={index} test={test} finding={finding} />}
         {isOpen ? (
           <div data-fields>
-            <TestFields index={index} test={test} document={document} inserts={inserts} />
+            <TestFields index={index} test={test} inserts={inserts} />
           </div>
         ) : null}
       </li>
     </DerivationRow>
   );
-}
+});
 
 interface UnitDoubtProps {
   readonly index: number;

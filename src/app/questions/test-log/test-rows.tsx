@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { capitalised, countWord } from '../../../wording/amount.ts';
 import type { Choice } from '../../fields/field-props.ts';
-import { useFindings, useSheet } from '../../state/sheet-context.ts';
+import { useFindingsValue, useSheetValue } from '../../state/sheet-context.ts';
 import styles from './test-log.module.css';
 import { TestRow } from './test-row.tsx';
 
@@ -16,20 +16,20 @@ interface TestRowsProps {
   readonly inserts: readonly Choice<string>[];
   /** The test whose fields are open; null: none. */
   readonly open: string | null;
-  readonly onOpen: (id: string | null) => void;
+  readonly onOpen: (id: string, isOpen: boolean) => void;
 }
 
 /** The tests that are kept, one under the other; of very many the latest, and whatever is left out of the answers. */
 export function TestRows({ inserts, open, onOpen }: TestRowsProps) {
-  const { sheet, document } = useSheet();
-  const { evidence } = useFindings();
+  const epoch = useSheetValue((sheet) => sheet.epoch);
+  const tests = useSheetValue(({ journal }) => journal.present.tests);
+  const evidence = useFindingsValue((findings) => findings.evidence);
   const [isWhole, setWhole] = useState(false);
   const list = useRef<HTMLOListElement>(null);
   // Here and not in the row: an undo lays the rows anew, and must not take the focus with it.
   useEffect(() => {
     if (open !== null) list.current?.querySelector<HTMLElement>(READING)?.focus();
   }, [open]);
-  const { tests } = document;
   const findings = new Map(evidence?.findings.map((finding) => [finding.test.id, finding]));
   const first = isWhole ? 0 : tests.length - MOST_ROWS;
   const rows = tests
@@ -47,17 +47,16 @@ export function TestRows({ inserts, open, onOpen }: TestRowsProps) {
           </button>
         </p>
       )}
-      <ol className={styles.tests} key={sheet.epoch} ref={list}>
+      <ol className={styles.tests} key={epoch} ref={list}>
         {rows.map(({ test, index, finding }) => (
           <TestRow
             key={test.id}
             index={index}
             test={test}
-            document={document}
             inserts={inserts}
             finding={finding}
             isOpen={open === test.id}
-            onOpen={(isOpen) => onOpen(isOpen ? test.id : null)}
+            onOpen={onOpen}
           />
         ))}
       </ol>
