@@ -38,7 +38,7 @@ export function CalculationSheet(props: CalculationSheetProps) {
   }, []);
   const groups = useMemo(() => {
     const hold = holdAt(joint, insert, assessment);
-    return calculationSteps({ assessment, factors: joint.factors, ...(hold === undefined ? {} : { hold }) });
+    return calculationSteps({ joint, assessment, ...(hold === undefined ? {} : { hold }) });
   }, [joint, insert, assessment]);
   const sources = sourcesOf(groups);
   // Beside the page and not within it, so that print can leave the page out.

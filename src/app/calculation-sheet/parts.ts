@@ -1,6 +1,7 @@
 import type { JointAssessment, Limit, TorqueWindow } from '../../core/joint/assessment.ts';
 import { dialMargin } from '../../core/joint/dial-margin.ts';
 import type { Joint } from '../../core/joint/joint.ts';
+import { screwLengthWays } from '../../core/joint/screw-length-ways.ts';
 import type { FailureMode } from '../../core/pull-out/limit.ts';
 import type { Hold } from '../../core/service/hold.ts';
 import { smallestMargin } from '../../core/service/margins.ts';
@@ -10,8 +11,8 @@ import { derivationsWithin } from '../../wording/symbols.ts';
 
 /** What the sheet is made of. */
 export interface Calculation {
+  readonly joint: Joint;
   readonly assessment: JointAssessment;
-  readonly factors: Joint['factors'];
   /** How the joint holds through its life; absent where no torque fits. */
   readonly hold?: Hold;
 }
@@ -43,14 +44,14 @@ export interface Part {
 const HOST_SYMBOLS: ReadonlySet<string> = new Set(['θ', 'τ', 'τ_p', 'σ_a', 'σ_h', 'σ_c', 'φ', 't']);
 
 /** The parts of the calculation in the order in which one is built upon the other. */
-export function partsOf({ assessment, factors, hold }: Calculation): readonly Part[] {
+export function partsOf({ joint, assessment, hold }: Calculation): readonly Part[] {
   const { limits } = assessment;
   const remarks = remarkNumbers(assessment);
   return [
     part({ kind: 'insert' }, insertNumbers(assessment)),
     part({ kind: 'hole' }, holeNumbers(assessment)),
     part({ kind: 'host' }, hostNumbers(limits)),
-    part({ kind: 'seat' }, seatNumbers(assessment)),
+    part({ kind: 'seat' }, seatNumbers(joint, assessment)),
     ...limits.map(({ mode, capacity }) =>
       part({ kind: 'mode', mode }, [capacity.median, capacity.characteristic]),
     ),
@@ -58,7 +59,11 @@ export function partsOf({ assessment, factors, hold }: Calculation): readonly Pa
     part({ kind: 'torque' }, torqueNumbers(assessment)),
     part({ kind: 'loads' }, [], limits.map(checkOf)),
     ...(hold?.states ?? []).map((state) =>
-      part({ kind: 'state', state }, [state.preloadLeft, smallestMargin(state, factors)], checksOf(state)),
+      part(
+        { kind: 'state', state },
+        [state.preloadLeft, smallestMargin(state, joint.factors)],
+        checksOf(state),
+      ),
     ),
     ...(remarks.length === 0 ? [] : [part({ kind: 'remarks' }, remarks)]),
   ];
@@ -124,8 +129,11 @@ const hostNumbers = (limits: readonly Limit[]): readonly Derived[] =>
     [...derivationsWithin(capacity.median)].filter(({ symbol }) => HOST_SYMBOLS.has(symbol)),
   );
 
-function seatNumbers({ screw }: JointAssessment): readonly Derived[] {
-  return screw.kind === 'chosen' ? [screw.grip, screw.length, screw.overrun, screw.engagement] : [screw.grip];
+/** Where no length of screw fits, between what lengths it would have to be. */
+function seatNumbers(joint: Joint, { screw, dimensions, hole }: JointAssessment): readonly Derived[] {
+  if (screw.kind === 'chosen') return [screw.grip, screw.length, screw.overrun, screw.engagement];
+  const { least, greatest } = screwLengthWays(joint, dimensions, hole.meltHeight);
+  return [screw.grip, least, greatest];
 }
 
 function torqueNumbers({ torque, limits, loadReserve }: JointAssessment): readonly Derived[] {

@@ -77,6 +77,15 @@ describe.each(CALCULATED.map((one) => [one.name, one] as const))('the calculatio
       expect(steps.some(({ derived }) => derived.symbol === 'ψ' && derived.value === margin)).toBe(true);
     }
   });
+  test('says between what lengths a screw would have to be, where none fits', () => {
+    const { screw } = one.assessment;
+    const ends = ['l_least', 'l_most'].map(
+      (symbol) => steps.find(({ derived }) => derived.symbol === symbol)?.derived.value,
+    );
+    expect(ends).toEqual(
+      screw.kind === 'refused' ? [screw.leastLength, screw.greatestLength] : [undefined, undefined],
+    );
+  });
   test('goes through the life of the joint where it has a torque', () => {
     const states = one.groups.flatMap(({ id }) => (id.kind === 'state' ? [id.state.id] : []));
     expect(states).toEqual(

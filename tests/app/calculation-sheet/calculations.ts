@@ -39,7 +39,7 @@ export function calculatedOf(document: JointDocument, name = document.name): rea
       const { torque } = assessment;
       const hold = torque.kind === 'window' ? holdOf(joint, insert, torque.dial) : undefined;
       const life = hold === undefined ? {} : { hold };
-      const groups = calculationSteps({ assessment, factors: joint.factors, ...life });
+      const groups = calculationSteps({ joint, assessment, ...life });
       return { name: `${name}, ${insert.id}`, assessment, groups, ...life };
     });
 }
