@@ -1,5 +1,7 @@
 import { memo, useEffect, useRef } from 'react';
 import type { InsertRecord } from '../../../storage/document.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import { useDocumentAtPress, useFindingsValue, useSheetActions } from '../../state/sheet-context.ts';
 import styles from './drawer.module.css';
 import { duplicated, removed } from './drawer-edits.ts';
@@ -34,43 +36,49 @@ export const DrawerRow = memo(function DrawerRow(props: DrawerRowProps) {
     edit('drawer', copy.edit);
     onOpen(copy.id, true);
   };
+  const slot = `drawer ${record.id}`;
   return (
     <li className={styles.insert} data-shown={isShown || undefined}>
-      <div className={styles.head}>
-        <span className={styles.name}>
-          {name}
-          {record.label ? <span className={styles.label}>{record.label}</span> : null}
-        </span>
-        <span className={styles.readings}>{readingsLine(record, insert)}</span>
-        <span className={styles.presses}>
-          {isShown ? (
-            <span className="line">on the sheet</span>
-          ) : (
-            <Press
-              label="Use"
-              of={name}
-              onPress={() => edit('chosenInsert', { path: 'chosenInsert', value: record.id })}
-            />
-          )}
-          <button
-            type="button"
-            className="go"
-            aria-expanded={isOpen}
-            aria-label={`${isOpen ? 'Close' : 'Edit'} ${name}`}
-            onClick={() => onOpen(record.id, !isOpen)}
-          >
-            {isOpen ? 'Close' : 'Edit'}
-          </button>
-          <Press label="Duplicate" of={name} onPress={duplicate} />
-          {isAlone ? null : (
-            <Press
-              label="Take out"
-              of={name}
-              onPress={() => edit('drawer', ...removed(documentAtPress(), index))}
-            />
-          )}
-        </span>
-      </div>
+      <DerivationRow slot={slot}>
+        <div className={styles.head}>
+          <span className={styles.name}>
+            {name}
+            {record.label ? <span className={styles.label}>{record.label}</span> : null}
+          </span>
+          <span className={styles.readings}>
+            <Told sentence={readingsLine(record, insert)} of={name} />
+          </span>
+          <span className={styles.presses}>
+            {isShown ? (
+              <span className="line">on the sheet</span>
+            ) : (
+              <Press
+                label="Use"
+                of={name}
+                onPress={() => edit('chosenInsert', { path: 'chosenInsert', value: record.id })}
+              />
+            )}
+            <button
+              type="button"
+              className="go"
+              aria-expanded={isOpen}
+              aria-label={`${isOpen ? 'Close' : 'Edit'} ${name}`}
+              onClick={() => onOpen(record.id, !isOpen)}
+            >
+              {isOpen ? 'Close' : 'Edit'}
+            </button>
+            <Press label="Duplicate" of={name} onPress={duplicate} />
+            {isAlone ? null : (
+              <Press
+                label="Take out"
+                of={name}
+                onPress={() => edit('drawer', ...removed(documentAtPress(), index))}
+              />
+            )}
+          </span>
+        </div>
+        <DerivationSlot name={slot} />
+      </DerivationRow>
       {isOpen ? (
         <div ref={fields}>
           <DrawerInsert index={index} />
