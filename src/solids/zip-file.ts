@@ -1,4 +1,4 @@
-import { type Inflating, PIECE } from './inflate.ts';
+import { checkedPieces, type Inflating, PIECE } from './inflate.ts';
 import { type Refused, refused } from './reading.ts';
 
 // Records of the zip format, by their first four bytes.
@@ -26,6 +26,8 @@ const MOST_AT_ONCE = 2_000_000;
 export interface ZipEntry {
   readonly isEncrypted: boolean;
   readonly method: number;
+  /** CRC-32 of what is in it. */
+  readonly crc: number;
   readonly packed: number;
   /** What the directory says; unpacking stops where it turns out to be more. */
   readonly unpacked: number;
@@ -89,6 +91,7 @@ export function zipDirectory(bytes: Uint8Array): ZipDirectory | undefined {
     entries.set(name.replace(/^\/+/, '').toLowerCase(), {
       isEncrypted: (view.getUint16(at + 8, true) & IS_ENCRYPTED) !== 0,
       method: view.getUint16(at + 10, true),
+      crc: view.getUint32(at + 16, true),
       ...placeOf(view, at),
     });
     at = nameEnd + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
@@ -123,7 +126,7 @@ export interface Unpacking {
 
 /**
  * Unpacks one file in steps. What would become larger than the limit is refused before it is unpacked; where the
- * directory lies about the size, as soon as it shows.
+ * directory lies about the size, as soon as it shows; where the bytes have another CRC-32 than it says, at their end.
  */
 export async function* unpacking(
   bytes: Uint8Array<ArrayBuffer>,
@@ -135,10 +138,11 @@ export async function* unpacking(
   if (entry.unpacked > limit) return refused({ code: 'unpacks-too-large', bytes: entry.unpacked, limit });
   const packed = packedBytes(bytes, entry);
   if (packed === undefined) return refused({ code: 'damaged-zip' });
+  const pieces = entry.method === STORED ? checkedPieces(inPieces(packed), entry) : inflating(packed, entry);
   let unpacked = 0;
   let report = 0;
   try {
-    for await (const piece of entry.method === STORED ? inPieces(packed) : inflating(packed)) {
+    for await (const piece of pieces) {
       unpacked += piece.length;
       if (unpacked > entry.unpacked) break;
       const refusal = take(piece);

@@ -155,6 +155,15 @@ describe('readThreeMf refuses', () => {
     view(bytes).setUint32(at + offset, value, true);
     return bytes;
   };
+  const storedFile = zipOf({ '_rels/.rels': RELATIONS('3D/a.model'), '3D/a.model': plainModel(plate) }, 0);
+  /** The file with the first such text in it overwritten by one as long. */
+  const swapped = (from: string, to: string, whole: File) => {
+    const bytes = whole.slice();
+    const at = Buffer.from(bytes.buffer).indexOf(from);
+    expect(at).toBeGreaterThan(0);
+    bytes.set(Buffer.from(to), at);
+    return bytes;
+  };
   const sizedAs = (unpacked: number, whole = file) => directoryField(24, unpacked, whole);
   const small: Surface = {
     positions: Float64Array.of(0, 0, 0, 9, 0, 0, 0, 8, 0),
@@ -195,6 +204,21 @@ describe('readThreeMf refuses', () => {
       refusal('damaged-zip'),
     ],
     ['what unpacks to less than it says', sizedAs(90_000), refusal('damaged-zip')],
+    [
+      'a packed model with another CRC-32 than it says',
+      directoryField(16, 0x12345678),
+      refusal('damaged-zip'),
+    ],
+    [
+      'a stored model with another CRC-32 than it says',
+      directoryField(16, 0x12345678, storedFile),
+      refusal('damaged-zip'),
+    ],
+    [
+      'a stored model with one digit changed on the way',
+      swapped('x="20"', 'x="21"', storedFile),
+      refusal('damaged-zip'),
+    ],
     ['an encrypted file', directoryField(8, 0x00080001), refusal('encrypted')],
     ['another way of packing', directoryField(8, 0x000e0000), refusal('packed-otherwise', { method: 14 })],
     [
@@ -258,17 +282,21 @@ describe('readThreeMf refuses', () => {
     expect(await read(bytes)).toMatchObject(expected);
   });
   test('or reads whatever bytes there are, and never throws', async () => {
-    const stored = zipOf({ '_rels/.rels': RELATIONS('3D/a.model'), '3D/a.model': plainModel(plate) }, 0);
     const anyDamage = fc.array(fc.tuple(fc.double({ min: 0, max: 0.9999, noNaN: true }), fc.nat(255)), {
       maxLength: 12,
     });
     await fc.assert(
-      fc.asyncProperty(fc.constantFrom(file, stored), anyDamage, fc.nat(3), async (whole, damage, cut) => {
-        const bytes = whole.slice(0, whole.length - cut);
-        for (const [share, value] of damage) bytes[Math.floor(share * bytes.length)] = value;
-        for (const inflating of [inflatingByBrowser, inflatingByProgram])
-          expect(isWhole(await readThreeMf(bytes, inflating))).toBe(true);
-      }),
+      fc.asyncProperty(
+        fc.constantFrom(file, storedFile),
+        anyDamage,
+        fc.nat(3),
+        async (whole, damage, cut) => {
+          const bytes = whole.slice(0, whole.length - cut);
+          for (const [share, value] of damage) bytes[Math.floor(share * bytes.length)] = value;
+          for (const inflating of [inflatingByBrowser, inflatingByProgram])
+            expect(isWhole(await readThreeMf(bytes, inflating))).toBe(true);
+        },
+      ),
       { numRuns: 300 },
     );
   });
