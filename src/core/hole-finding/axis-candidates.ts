@@ -25,17 +25,52 @@ export function normalAt({ normals }: FacetModel, face: number): Point {
   return { x: normals[at] ?? 0, y: normals[at + 1] ?? 0, z: normals[at + 2] ?? 0 };
 }
 
+/** x, y and z of each edge's vector, in one list: an object for each would be most of the work. */
+function vectorsOf({ surface }: FacetModel, edges: readonly number[]): Float64Array {
+  const { positions, triangles } = surface;
+  const vectors = new Float64Array(3 * edges.length);
+  for (let place = 0; place < edges.length; place += 1) {
+    const edge = edges[place] ?? 0;
+    const from = 3 * (triangles[edge] ?? 0);
+    const to = 3 * (triangles[nextEdge(edge)] ?? 0);
+    for (let side = 0; side < 3; side += 1)
+      vectors[3 * place + side] = (positions[to + side] ?? 0) - (positions[from + side] ?? 0);
+  }
+  return vectors;
+}
+
+/** The longest of the vectors. */
+function longestOf(vectors: Float64Array): Point {
+  let [longest, most] = [ORIGIN, 0];
+  for (let at = 0; at < vectors.length; at += 3) {
+    const x = vectors[at] ?? 0;
+    const y = vectors[at + 1] ?? 0;
+    const z = vectors[at + 2] ?? 0;
+    const squared = x * x + y * y + z * z;
+    if (squared <= most) continue;
+    longest = { x, y, z };
+    most = squared;
+  }
+  return longest;
+}
+
 /** Sum of the vectors that are parallel to a direction, all turned its way. */
-function sumAlong(vectors: readonly Point[], { x, y, z }: Point): Point {
-  let [sumX, sumY, sumZ] = [0, 0, 0];
-  for (const vector of vectors) {
-    const share = x * vector.x + y * vector.y + z * vector.z;
-    const squared = vector.x * vector.x + vector.y * vector.y + vector.z * vector.z;
+function sumAlong(vectors: Float64Array, direction: Point): Point {
+  const { x, y, z } = direction;
+  let sumX = 0;
+  let sumY = 0;
+  let sumZ = 0;
+  for (let at = 0; at < vectors.length; at += 3) {
+    const vectorX = vectors[at] ?? 0;
+    const vectorY = vectors[at + 1] ?? 0;
+    const vectorZ = vectors[at + 2] ?? 0;
+    const share = x * vectorX + y * vectorY + z * vectorZ;
+    const squared = vectorX * vectorX + vectorY * vectorY + vectorZ * vectorZ;
     if (share * share < PARALLEL_COSINE * PARALLEL_COSINE * squared) continue;
     const sign = share < 0 ? -1 : 1;
-    sumX += sign * vector.x;
-    sumY += sign * vector.y;
-    sumZ += sign * vector.z;
+    sumX += sign * vectorX;
+    sumY += sign * vectorY;
+    sumZ += sign * vectorZ;
   }
   return { x: sumX, y: sumY, z: sumZ };
 }
@@ -45,16 +80,12 @@ function sumAlong(vectors: readonly Point[], { x, y, z }: Point): Point {
  * in a line along its axis.
  */
 function directionOfEdges(model: FacetModel, edges: readonly number[]): Point | undefined {
-  const vectors = edges.map((edge) => edgeVector(model, edge));
-  const lengthOf = ({ x, y, z }: Point) => x * x + y * y + z * z;
-  const longest = vectors.reduce(
-    (best, vector) => (lengthOf(vector) > lengthOf(best) ? vector : best),
-    ORIGIN,
-  );
-  const jury = sampleOf(vectors, JURY);
+  const vectors = vectorsOf(model, edges);
+  const jury = vectorsOf(model, sampleOf(edges, JURY));
+  const candidates = sampleOf(edges, CANDIDATES).map((edge) => edgeVector(model, edge));
   let best: Point | undefined;
   let bestLength = 0;
-  for (const vector of [longest, ...sampleOf(vectors, CANDIDATES)]) {
+  for (const vector of [longestOf(vectors), ...candidates]) {
     const direction = directionOf(vector);
     if (direction === undefined) continue;
     const sum = sumAlong(jury, direction);

@@ -14,15 +14,15 @@ const HIGHEST_SHARE = 0.5;
  * A chamfer is a ring of triangles round an end that is square to the axis: their far corners lie on a wider circle, all
  * equally far beyond the end. One of several rings, on a slanting face or higher than half of the radius is none.
  *
- * @param model - the surface, with the wall's triangles marked
+ * @param model - the surface
  * @param wall - the wall of the hole
  * @param side - where along its axis the end is
  * @param end - that end
  * @returns the height [mm]; 0 where there is none
  */
 export function chamferHeight(model: FacetModel, wall: Wall, side: 'low' | 'high', end: End): number {
-  const { surface, marks, neighbours } = model;
-  const { cylinder, faces } = wall;
+  const { surface, neighbours } = model;
+  const { cylinder, border } = wall;
   const room = roundRoom(model, cylinder);
   if (end.most - end.least > room) return 0;
   const view = against(cylinder);
@@ -30,16 +30,13 @@ export function chamferHeight(model: FacetModel, wall: Wall, side: 'low' | 'high
   const isAtEnd = (vertex: number) => Math.abs(seen(vertex).w - end.least) <= room;
   const outward = side === 'high' ? 1 : -1;
   const [heights, radii]: [number[], number[]] = [[], []];
-  for (const face of faces) {
-    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
-      const other = neighbours[edge] ?? NONE;
-      if (other === NONE || marks[Math.floor(other / 3)] === marks[face]) continue;
-      if (!isAtEnd(surface.triangles[edge] ?? 0) || !isAtEnd(surface.triangles[nextEdge(edge)] ?? 0))
-        continue;
-      const { u, v, w } = seen(surface.triangles[nextEdge(nextEdge(other))] ?? 0);
-      heights.push(outward * (w - end.least));
-      radii.push(Math.sqrt(u * u + v * v));
-    }
+  for (const edge of border) {
+    const other = neighbours[edge] ?? NONE;
+    if (other === NONE) continue;
+    if (!isAtEnd(surface.triangles[edge] ?? 0) || !isAtEnd(surface.triangles[nextEdge(edge)] ?? 0)) continue;
+    const { u, v, w } = seen(surface.triangles[nextEdge(nextEdge(other))] ?? 0);
+    heights.push(outward * (w - end.least));
+    radii.push(Math.sqrt(u * u + v * v));
   }
   const [height, highest] = [Math.min(...heights), Math.max(...heights)];
   const [narrowest, widest] = [Math.min(...radii), Math.max(...radii)];

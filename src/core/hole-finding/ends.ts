@@ -1,6 +1,6 @@
 import { type FacetModel, TURN } from './facet-model.ts';
 import { against } from './fit-cylinder.ts';
-import { NONE, nextEdge } from './neighbours.ts';
+import { nextEdge } from './neighbours.ts';
 import { vertexAt } from './surface.ts';
 import type { Wall } from './wall.ts';
 
@@ -29,25 +29,16 @@ interface BorderEdge {
   readonly high: number;
 }
 
-function borderOf(
-  { surface, marks, neighbours, turns }: FacetModel,
-  { cylinder, faces }: Wall,
-): BorderEdge[] {
+function borderOf({ surface, turns }: FacetModel, { cylinder, border }: Wall): BorderEdge[] {
   const view = against(cylinder);
-  const border: BorderEdge[] = [];
-  for (const face of faces) {
-    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
-      const other = neighbours[edge] ?? NONE;
-      if (other !== NONE && marks[Math.floor(other / 3)] === marks[face]) continue;
-      const from = surface.triangles[edge] ?? 0;
-      const to = surface.triangles[nextEdge(edge)] ?? 0;
-      const [a, b] = [view(vertexAt(surface, from)), view(vertexAt(surface, to))];
-      const angle = Math.atan2(a.u * b.v - a.v * b.u, a.u * b.u + a.v * b.v);
-      const [low, high] = [Math.min(a.w, b.w), Math.max(a.w, b.w)];
-      border.push({ from, to, turn: turns[edge] ?? TURN.open, angle, low, high });
-    }
-  }
-  return border;
+  return border.map((edge) => {
+    const from = surface.triangles[edge] ?? 0;
+    const to = surface.triangles[nextEdge(edge)] ?? 0;
+    const [a, b] = [view(vertexAt(surface, from)), view(vertexAt(surface, to))];
+    const angle = Math.atan2(a.u * b.v - a.v * b.u, a.u * b.u + a.v * b.v);
+    const [low, high] = [Math.min(a.w, b.w), Math.max(a.w, b.w)];
+    return { from, to, turn: turns[edge] ?? TURN.open, angle, low, high };
+  });
 }
 
 /** Edges joined to closed lines, each from its end to the next one's start. */

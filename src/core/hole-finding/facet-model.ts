@@ -26,6 +26,8 @@ export interface FacetModel {
   readonly isInsideOut: boolean;
   /** Of the search: the set that a triangle belongs to at the moment, 0 for none. */
   readonly marks: Int32Array;
+  /** Of the search: the same of a vertex. */
+  readonly vertexMarks: Int32Array;
   /** Of the search: 1 for the triangles of a hole that was found. */
   readonly taken: Uint8Array;
   /** Of the search: a weight of each vertex, all 0 between two uses. */
@@ -104,6 +106,7 @@ function turnsOf({ positions, triangles }: Surface, neighbours: Int32Array, norm
 export function facetModel(surface: Surface): FacetModel {
   const { normals, volume } = facets(surface);
   const faces = surface.triangles.length / 3;
+  const vertices = surface.positions.length / 3;
   const isInsideOut = volume < 0;
   if (isInsideOut) for (let at = 0; at < normals.length; at += 1) normals[at] = -(normals[at] ?? 0);
   const neighbours = neighboursOf(surface);
@@ -116,7 +119,8 @@ export function facetModel(surface: Surface): FacetModel {
     extent: extentOf(surface),
     isInsideOut,
     marks: new Int32Array(faces),
+    vertexMarks: new Int32Array(vertices),
     taken: new Uint8Array(faces),
-    weights: new Float64Array(surface.positions.length / 3),
+    weights: new Float64Array(vertices),
   };
 }

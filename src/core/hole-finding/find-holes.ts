@@ -56,12 +56,20 @@ function firstHit(model: FacetModel, faces: readonly number[], nextMark: NextMar
   return [];
 }
 
+/** The triangles of a region that no hole has taken: a wall that grew beyond its own may have taken some. */
+function leftOf({ taken }: FacetModel, region: Int32Array): readonly number[] {
+  const left: number[] = [];
+  for (let place = 0; place < region.length; place += 1) {
+    const face = region[place] ?? 0;
+    if (taken[face] === 0) left.push(face);
+  }
+  return left;
+}
+
 function holesInRegion(model: FacetModel, region: Int32Array, nextMark: NextMark): readonly FoundHole[] {
   const found: FoundHole[] = [];
   for (let round = 0; round < ROUNDS; round += 1) {
-    // A wall that grew beyond its region has taken some of this one.
-    const left = Array.from(region.filter((face) => model.taken[face] === 0));
-    const holes = firstHit(model, left, nextMark);
+    const holes = firstHit(model, leftOf(model, region), nextMark);
     if (holes.length === 0) break;
     found.push(...holes);
   }

@@ -1,5 +1,5 @@
 import { normalEquations } from './least-squares.ts';
-import { across, along, directionOf, dot, type Point, type Surface } from './surface.ts';
+import { across, along, directionOf, type Point, type Surface } from './surface.ts';
 
 /** A corner of a wall with its weight. */
 export interface Corner {
@@ -25,8 +25,14 @@ const LEAST_SHARE = 0.3;
 export function against({ centre, axis }: Pick<Cylinder, 'centre' | 'axis'>) {
   const { u, v } = across(axis);
   return (place: Point) => {
-    const arm = along(place, -1, centre);
-    return { u: dot(arm, u), v: dot(arm, v), w: dot(arm, axis) };
+    const x = place.x - centre.x;
+    const y = place.y - centre.y;
+    const z = place.z - centre.z;
+    return {
+      u: x * u.x + y * u.y + z * u.z,
+      v: x * v.x + y * v.y + z * v.z,
+      w: x * axis.x + y * axis.y + z * axis.z,
+    };
   };
 }
 
@@ -98,14 +104,16 @@ function nearer(corners: readonly Corner[], cylinder: Cylinder, middle: number):
 
 const weightOf = (corners: readonly Corner[]) => corners.reduce((sum, { weight }) => sum + weight, 0);
 
-/** The value that half of the weight lies below. */
-function weightedMedian(values: readonly { readonly value: number; readonly weight: number }[]): number {
-  const sorted = [...values].sort((one, other) => one.value - other.value);
-  const half = sorted.reduce((sum, { weight }) => sum + weight, 0) / 2;
+/** The value that half of the corners' weight lies below; a value for each corner. */
+function weightedMedian(values: readonly number[], corners: readonly Corner[]): number {
+  const valueAt = (place: number) => values[place] ?? 0;
+  const weightAt = (place: number) => corners[place]?.weight ?? 0;
+  const sorted = corners.map((_, place) => place).sort((one, other) => valueAt(one) - valueAt(other));
+  const half = sorted.reduce((sum, place) => sum + weightAt(place), 0) / 2;
   let sum = 0;
-  for (const { value, weight } of sorted) {
-    sum += weight;
-    if (sum >= half) return value;
+  for (const place of sorted) {
+    sum += weightAt(place);
+    if (sum >= half) return valueAt(place);
   }
   return 0;
 }
@@ -132,12 +140,9 @@ export function fitCylinder(corners: readonly Corner[], axis: Point): Cylinder |
   let cylinder = circleAlong(corners, first.place, axis);
   for (const share of TRIMS) {
     if (cylinder === undefined) return undefined;
-    const distanceOf = distanceFrom(cylinder);
-    const distances = corners.map((corner) => ({ value: distanceOf(corner), weight: corner.weight }));
-    const radius = weightedMedian(distances);
-    const kept = corners.filter(
-      (_, place) => Math.abs((distances[place]?.value ?? 0) - radius) <= share * radius,
-    );
+    const distances = corners.map(distanceFrom(cylinder));
+    const radius = weightedMedian(distances, corners);
+    const kept = corners.filter((_, place) => Math.abs((distances[place] ?? 0) - radius) <= share * radius);
     if (weightOf(kept) < LEAST_SHARE * weightOf(corners)) return undefined;
     for (let step = 0; step < STEPS_EACH && cylinder !== undefined; step += 1) {
       const { w } = middleOf(kept, cylinder);

@@ -83,16 +83,17 @@ function outline(model: FacetModel, wall: Wall) {
   }
   let [length, drawnLength] = [0, 0];
   const drawn: number[] = [];
+  const angleOf = (vertex: number) => {
+    const { u, v } = view(vertexAt(surface, vertex));
+    return Math.atan2(v, u);
+  };
   for (const edge of wall.edges) {
     const vector = edgeVector(model, edge);
     const long = Math.sqrt(dot(vector, vector));
     length += long;
     if (Math.abs(dot(vector, wall.cylinder.axis)) < PARALLEL_COSINE * long) continue;
     drawnLength += long;
-    for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0]) {
-      const { u, v } = view(vertexAt(surface, vertex));
-      drawn.push(Math.atan2(v, u));
-    }
+    drawn.push(angleOf(surface.triangles[edge] ?? 0), angleOf(surface.triangles[nextEdge(edge)] ?? 0));
   }
   const isDrawn = drawnLength >= DRAWN_SHARE * length;
   return { least, most, flat, isDrawn, angles: distinctAngles(drawn) };

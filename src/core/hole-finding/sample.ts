@@ -5,5 +5,5 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
 export function sampleOf<Item>(items: readonly Item[], most: number): readonly Item[] {
   if (items.length <= most) return items;
   const share = most / items.length;
-  return items.filter((_, place) => (place * GOLDEN) % 1 < share);
+  return items.filter((_, place) => place * GOLDEN - Math.floor(place * GOLDEN) < share);
 }

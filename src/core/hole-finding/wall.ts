@@ -24,6 +24,8 @@ export interface Wall {
   readonly faces: readonly number[];
   /** Edges inside the wall at which it turns, each once. */
   readonly edges: readonly number[];
+  /** Edges round the wall: no triangle of it lies beyond them. */
+  readonly border: readonly number[];
 }
 
 /** The edges at which triangles of one set turn inward smoothly, each once. */
@@ -40,6 +42,18 @@ export function turningEdges({ marks, neighbours, turns }: FacetModel, faces: Ar
   return edges;
 }
 
+/** The edges of triangles of one set beyond which there is none of it. */
+function borderEdges({ marks, neighbours }: FacetModel, faces: readonly number[]): number[] {
+  const edges: number[] = [];
+  for (const face of faces) {
+    for (let edge = 3 * face; edge < 3 * face + 3; edge += 1) {
+      const other = neighbours[edge] ?? NONE;
+      if (other === NONE || marks[Math.floor(other / 3)] !== marks[face]) edges.push(edge);
+    }
+  }
+  return edges;
+}
+
 /** The vertices at which a wall turns, each once, and corners to fit a cylinder to. */
 interface Turning {
   readonly vertices: readonly number[];
@@ -50,14 +64,16 @@ interface Turning {
 function turningOf(model: FacetModel, edges: readonly number[], axis: Point): Turning {
   const { surface, weights } = model;
   const vertices: number[] = [];
+  const add = (vertex: number, weight: number) => {
+    const before = weights[vertex] ?? 0;
+    if (before === 0) vertices.push(vertex);
+    weights[vertex] = before + weight;
+  };
   for (const edge of edges) {
     const vector = edgeVector(model, edge);
     const weight = Math.abs(dot(vector, axis)) + 1e-3 * Math.sqrt(dot(vector, vector));
-    for (const vertex of [surface.triangles[edge] ?? 0, surface.triangles[nextEdge(edge)] ?? 0]) {
-      const before = weights[vertex] ?? 0;
-      if (before === 0) vertices.push(vertex);
-      weights[vertex] = before + weight;
-    }
+    add(surface.triangles[edge] ?? 0, weight);
+    add(surface.triangles[nextEdge(edge)] ?? 0, weight);
   }
   const corners = sampleOf(vertices, ENOUGH_CORNERS).map((vertex) => ({
     weight: weights[vertex] ?? 0,
@@ -145,20 +161,27 @@ export function wallAmong(
   const cylinder = fitCylinder(corners, axis);
   if (cylinder === undefined || Math.abs(dot(cylinder.axis, axis)) < Math.cos(2 * Math.asin(LEANING_SINE)))
     return undefined;
-  const turning = new Set(vertices);
-  const isOn = onCylinder(model, cylinder, (vertex) => turning.has(vertex));
+  const turning = nextMark();
+  for (const vertex of vertices) model.vertexMarks[vertex] = turning;
+  const isOn = onCylinder(model, cylinder, (vertex) => model.vertexMarks[vertex] === turning);
   const parts = together(model, faces.filter(isOn), nextMark);
   const wall = parts.reduce<number[]>((best, part) => (part.length > best.length ? part : best), []);
   // Neighbours that were left out bear another mark: their edges are the wall's border.
-  if (turningEdges(model, wall).length < LEAST_TURNS) return undefined;
+  const inner = turningEdges(model, wall);
+  if (inner.length < LEAST_TURNS) return undefined;
   const isGrown = grow(
     model,
     wall,
     onCylinder(model, cylinder, () => true),
   );
-  const within = turningEdges(model, wall);
+  const within = isGrown ? turningEdges(model, wall) : inner;
   const better = isGrown ? fitCylinder(turningOf(model, within, axis).corners, axis) : cylinder;
-  return { cylinder: better ?? cylinder, faces: wall, edges: within };
+  return {
+    cylinder: better ?? cylinder,
+    faces: wall,
+    edges: within,
+    border: borderEdges(model, wall),
+  };
 }
 
 /**
