@@ -120,6 +120,18 @@ describe('Coupons', () => {
       'length of the bed along x',
     );
   });
+  test('says what does not stand under the height of the printer, until there is more of it', async () => {
+    const user = shown();
+    await user.selectOptions(number('Coupon'), 'Pull coupon');
+    await user.selectOptions(number('Printed with'), 'lying bores');
+    expect(screen.queryByRole('alert')).not.toBeInTheDocument();
+    await typed(user, 'Bed, z', '31');
+    expect(screen.getByRole('alert')).toHaveTextContent(
+      /does not fit on the bed, 200\.0 × 200\.0 × 31\.0 mm/,
+    );
+    await typed(user, 'Bed, z', '90');
+    expect(screen.queryByRole('alert')).not.toBeInTheDocument();
+  });
   test('turns by the arrow keys and says how far', () => {
     shown();
     const table = screen.getByRole('slider', { name: /^Hole gauge on a turntable/ });

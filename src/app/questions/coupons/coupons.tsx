@@ -93,7 +93,7 @@ export default function Coupons({ joint, assessment }: CouponsProps) {
             onTake={(number) => change({ number: Math.round(number) })}
           />
         )}
-        {(['x', 'y'] as const).map((side) => (
+        {(['x', 'y', 'z'] as const).map((side) => (
           <QuantityField
             key={side}
             label={`Bed, ${side}`}
