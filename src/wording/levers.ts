@@ -10,7 +10,7 @@ type Unit = Lever['unit'];
 /** Sizes of moves as they are said; a change is made or not, and has none. */
 const SIZES = {
   lines: (size) => countWord(size),
-  '%': (size) => `${decimalText(size, 0)}${NO_BREAK_SPACE}%`,
+  '%': (size) => `${decimalText(size, Number.isInteger(size) ? 0 : 1)}${NO_BREAK_SPACE}%`,
   mm: (size) => `${decimalText(size, 1)}${NO_BREAK_SPACE}mm`,
   K: (size) => `${decimalText(size, 0)}${NO_BREAK_SPACE}K`,
   times: (size) => countWord(size),

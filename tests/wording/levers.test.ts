@@ -36,6 +36,10 @@ describe('nameOfMove', () => {
     expect(nameOfMove(lever as LeverId, unit, up)).toBe(upwards);
     expect(down === undefined ? undefined : nameOfMove(lever as LeverId, unit, down)).toBe(downwards);
   });
+  test('says what is left to solid to a tenth where it is not whole', () => {
+    expect(nameOfMove('infill', '%', 5)).toBe('infill denser by 5\u00a0% of solid');
+    expect(nameOfMove('infill', '%', 5.5)).toBe('infill denser by 5.5\u00a0% of solid');
+  });
   test('has words for the unit that each lever moves in', () => {
     for (const { id, unit } of LEVERS) expect(MOVES[id][0], id).toBe(unit);
     expect(new Set(LEVERS.map(({ id }) => id)).size).toBe(Object.keys(MOVES).length);

@@ -33,11 +33,17 @@ export interface Lever {
   readonly unit: 'lines' | '%' | 'mm' | 'K' | 'times' | 'change';
   /** Size of one step in that unit. */
   readonly size: number;
+  /** Size of so many steps with its sign, where that is not their number times the size of one. */
+  readonly sizeOf?: (subject: Subject, steps: number) => number;
   /** Most steps that a remedy tries; 0 where nobody can design it. */
   readonly remedySteps: number;
   /** The subject after a number of steps, or undefined where it cannot be moved so far. */
   readonly move: (subject: Subject, steps: number) => Subject | undefined;
 }
+
+/** Size of a move that can be made, with its sign, in the unit of the lever. */
+export const sizeOfMove = ({ size, sizeOf }: Lever, subject: Subject, steps: number): number =>
+  sizeOf === undefined ? size * steps : sizeOf(subject, steps);
 
 /** A change that is made once or not at all. */
 export const once =

@@ -3,6 +3,7 @@ import { type Lever, type Subject, withJoint } from './lever.ts';
 
 const LOAD_STEP = 0.1;
 const TEMPERATURE_STEP = 5;
+const DURATION_FACTOR = 2;
 const MOST_RETIGHTENINGS = 4;
 
 const withLoads = (subject: Subject, loads: Partial<AnswerableJoint['loads']>): Subject =>
@@ -45,11 +46,15 @@ export const LOAD_LEVERS: readonly Lever[] = [
   {
     id: 'duration',
     unit: 'times',
-    size: 2,
+    size: DURATION_FACTOR,
+    // Doubled or halved.
+    sizeOf: (_, steps) => DURATION_FACTOR ** steps,
     remedySteps: 0,
     move: (subject, steps) => {
       const { duration } = subject.joint.loads;
-      return duration === 0 ? undefined : withLoads(subject, { duration: duration * 2 ** steps });
+      return duration === 0
+        ? undefined
+        : withLoads(subject, { duration: duration * DURATION_FACTOR ** steps });
     },
   },
 ];

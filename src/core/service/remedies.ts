@@ -7,7 +7,7 @@ import { weakestHold } from '../joint/weakest-hold.ts';
 import type { Derived } from '../sources/derived.ts';
 import { isAnswered } from './answered.ts';
 import { holdOf } from './hold.ts';
-import type { Lever, LeverId, Subject } from './lever.ts';
+import { type Lever, type LeverId, type Subject, sizeOfMove } from './lever.ts';
 import { LEVERS } from './levers.ts';
 import { movedDial, movedMargin } from './moved-margin.ts';
 
@@ -52,7 +52,7 @@ function remedyBy(lever: Lever, subject: Subject): Remedy | undefined {
     return {
       lever: lever.id,
       unit: lever.unit,
-      move: lever.size * steps,
+      move: sizeOfMove(lever, subject, steps),
       ...passed,
       derivedMargin: () => movedMargin(moved, movedDial(moved)),
       derivedDial: () => movedDial(moved),

@@ -3,7 +3,7 @@ import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Derived } from '../sources/derived.ts';
 import { isAnswered } from './answered.ts';
 import { holdOf } from './hold.ts';
-import type { Lever, LeverId, Subject } from './lever.ts';
+import { type Lever, type LeverId, type Subject, sizeOfMove } from './lever.ts';
 import { LEVERS } from './levers.ts';
 import { movedMargin } from './moved-margin.ts';
 
@@ -62,14 +62,10 @@ function sensitivityOf(
     const margin = moved === undefined ? undefined : marginOf(moved, torque);
     if (moved === undefined || margin === undefined) return [];
     const derivedMargin = () => movedMargin(moved, torque);
-    return [{ step: stepSize(lever, steps), margin, gain: margin - given, derivedMargin }];
+    return [{ step: sizeOfMove(lever, subject, steps), margin, gain: margin - given, derivedMargin }];
   });
   const [first, ...others] = moves.filter(({ gain }) => gain !== 0);
   if (first === undefined) return undefined;
   const best = others.reduce((one, other) => (other.gain > one.gain ? other : one), first);
   return { lever: lever.id, unit: lever.unit, ...best };
 }
-
-/** A step with its sign; a doubled time shows as 2 or ½. */
-const stepSize = (lever: Lever, steps: number): number =>
-  lever.id === 'duration' ? lever.size ** steps : lever.size * steps;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { noRoomAtAll } from '../../../src/core/joint/room-for-insert.ts';
 import { isAnswered } from '../../../src/core/service/answered.ts';
-import type { LeverId, Subject } from '../../../src/core/service/lever.ts';
+import { type LeverId, type Subject, sizeOfMove } from '../../../src/core/service/lever.ts';
 import { LEVERS } from '../../../src/core/service/levers.ts';
 import type { InsertRecord } from '../../../src/storage/document.ts';
 import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
@@ -47,14 +47,29 @@ describe('print levers', () => {
     const measured: Changes = { host: { wall: { kind: 'measured', thickness_mm: 2.1, lineWidth_mm: 0.43 } } };
     expect(move('wall-lines', 1, measured)).toBeUndefined();
   });
-  test('infill moves by tenths between none and solid', () => {
+  test('infill moves by tenths from none up, its last step to solid, and says by how much', () => {
     const at = (density_percent: number): Changes => ({
       host: { infill: { pattern: 'grid', density_percent } },
     });
     expectRelative(moved(subject(at(37)), 'infill', 2).joint.host.infill.density, 0.57);
     expect(moved(subject(at(90)), 'infill', 1).joint.host.infill.density).toBe(1);
     expect(moved(subject(at(30)), 'infill', -3).joint.host.infill.density).toBe(0);
-    expect(move('infill', 1, at(91))).toBeUndefined();
+    for (const [density, steps, size] of [
+      [90, 1, 10],
+      [95, 1, 5],
+      [91.3, 1, 8.7],
+      [73, 3, 27],
+      [0, 10, 100],
+      [3, 10, 97],
+    ] as const) {
+      const given = subject(at(density));
+      expect(moved(given, 'infill', steps).joint.host.infill.density).toBe(1);
+      expectRelative(sizeOfMove(leverOf('infill'), given, steps), size);
+      expect(leverOf('infill').move(given, steps + 1)).toBeUndefined();
+    }
+    expectRelative(sizeOfMove(leverOf('infill'), subject(at(37)), 2), 20);
+    expectRelative(sizeOfMove(leverOf('infill'), subject(at(37)), -3), -30);
+    expect(leverOf('infill').remedySteps).toBe(10);
     expect(move('infill', -1, at(9))).toBeUndefined();
   });
 });

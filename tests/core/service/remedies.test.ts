@@ -8,6 +8,7 @@ import type { Subject } from '../../../src/core/service/lever.ts';
 import { type Remedy, remediesFor } from '../../../src/core/service/remedies.ts';
 import { answerableJoint, type Changes, given, theInsert } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
+import { theRow } from '../../support/the-row.ts';
 import { leverOf, moved } from './subject-of.ts';
 
 /** Joints that fail, each for another reason. */
@@ -41,6 +42,16 @@ const FAILING: readonly (readonly [string, Changes])[] = [
       tool: { settings_Nm: [0.2] },
     },
   ],
+  [
+    'holds with nothing but solid round its one wall',
+    {
+      host: {
+        wall: { kind: 'lines', count: 1, lineWidth_mm: 0.43, convention: 'rounded-beads' },
+        infill: { pattern: 'grid', density_percent: 73 },
+      },
+      loads: { pull_N: 288, shear_N: 1, duration_h: 400, serviceTemperature_degC: 25 },
+    },
+  ],
 ];
 
 /** What a joint comes to without any shortcut: ranked by the drawer, and held at the setting of its window. */
@@ -54,7 +65,8 @@ function holds({ joint, insert }: Subject): { readonly dial: number; readonly ma
 }
 
 const subjectOf = (changes: Changes): Subject => ({ joint: answerableJoint(changes), insert: theInsert() });
-const stepsOf = ({ lever, move }: Remedy): number => Math.round(move / leverOf(lever).size);
+/** The last step of infill is shorter than the others. */
+const stepsOf = ({ lever, move }: Remedy): number => Math.ceil(move / leverOf(lever).size - 1e-9);
 
 describe.each(FAILING)('remedies for a joint that %s', (_, changes) => {
   const subject = subjectOf(changes);
@@ -96,6 +108,11 @@ describe('remediesFor', () => {
       return remediesFor(joint, insert).map(stepsOf);
     });
     expect(Math.max(...steps)).toBeGreaterThan(1);
+  });
+  test('goes with infill as far as solid, by what is left to it', () => {
+    const { joint, insert } = subjectOf(FAILING.at(-1)?.[1] ?? {});
+    const infill = theRow(remediesFor(joint, insert), ({ lever }) => lever === 'infill');
+    expect([infill.move, infill.unit]).toEqual([27, '%']);
   });
   test('has nothing to mend on a joint that holds', () => {
     const subject = subjectOf({});

@@ -85,6 +85,25 @@ describe('sensitivities', () => {
     });
     expectRelative(margin, holdOf(half, theInsert(), plain.torque).worst.margin, 1e-9);
   });
+  test('infill that is nearly solid is made solid, by what is left to it', () => {
+    const at = (density_percent: number): Changes => ({
+      gap_mm: 0.4,
+      host: {
+        wall: { kind: 'lines', count: 1, lineWidth_mm: 0.43, convention: 'rounded-beads' },
+        infill: { pattern: 'grid', density_percent },
+      },
+      loads: { pull_N: 90, shear_N: 1, duration_h: 400, serviceTemperature_degC: 25 },
+    });
+    const nearly = askedOf(at(94.5));
+    const { step, margin, gain, unit } = theRow(
+      sensitivities(nearly.joint, nearly.insert, nearly.torque),
+      ({ lever }) => lever === 'infill',
+    );
+    expect([step, unit]).toEqual([5.5, '%']);
+    const solid = answerableJoint(at(100));
+    expectRelative(margin, holdOf(solid, theInsert(), nearly.torque).worst.margin, 1e-9);
+    expect(gain).toBeGreaterThan(0);
+  });
   test('an absent load is not moved, nor a joint into what is not answered', () => {
     const bare = askedOf({ loads: { pull_N: 0, shear_N: 0, serviceTemperature_degC: 68 }, gap_mm: 0.4 });
     const ids = sensitivities(bare.joint, bare.insert, bare.torque).map(({ lever }) => lever);
