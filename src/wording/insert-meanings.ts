@@ -1,0 +1,21 @@
+/** What the symbols of an insert stand for; keys as in MEANINGS. */
+export const INSERT_MEANINGS = {
+  D_k: 'knurl diameter',
+  D_p: 'pilot diameter',
+  L: 'length of the insert',
+  L_k: 'knurled length',
+  l_n: 'length that is not knurled',
+  L_min: 'least length of an insert in use',
+  x: 'reading',
+  Δ_x: 'how far readings of one feature lie apart',
+  u_A: 'scatter of the readings on their mean',
+  u_B: 'uncertainty from the caliper’s permissible error',
+  'n@D_k': 'number of readings',
+  'n@D_p': 'number of readings',
+  'n@L': 'number of readings',
+  'n@L_k': 'number of readings',
+  'u(D_k)': 'standard uncertainty of the knurl diameter',
+  'u(D_p)': 'standard uncertainty of the pilot diameter',
+  'u(L)': 'standard uncertainty of the length',
+  'u(L_k)': 'standard uncertainty of the knurled length',
+} as const satisfies Readonly<Record<string, string>>;
