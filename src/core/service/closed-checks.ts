@@ -17,12 +17,13 @@ import type { ClosedCheck } from './service-state.ts';
  * @source own-model friction carries the shear
  */
 export function closedChecks(
-  { joint, situation, share, conversion, leastLeft }: Moment,
+  { joint, situation, shares, conversion, leastLeft }: Moment,
   torque: Derived,
 ): readonly ClosedCheck[] {
   const { pull, shear } = joint.loads;
   const { closed } = joint.factors;
   const low = leastClampForce(torque, joint, conversion, leastLeft);
+  const share = shares.least;
   const relieved = (1 - share.value) * pull;
   const checks: ClosedCheck[] = [];
   if (relieved > 0) {

@@ -1,10 +1,13 @@
+import { type End, polymerAt } from '../host/little-known.ts';
+import type { PrintedMaterial } from '../host/material.ts';
 import { screwComplianceOf } from '../joint/clamp-loop.ts';
 import { hostComplianceOf } from '../joint/host-compliance.ts';
+import { leastBy } from '../joint/least-by.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { loadFactor } from '../screws/load-sharing.ts';
 import { coneEndDiameter, frustumStiffness } from '../screws/stiffness.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, entry, rangeOfCareful } from '../sources/derived.ts';
 
 /**
  * Share of an outside pull that the screw feels while the joint is still closed.
@@ -43,6 +46,55 @@ export function pullShare(joint: AnswerableJoint, situation: Situation, gripLeng
     symbol: 'Φ',
     standing: 'estimate',
   };
+}
+
+/** The share at both careful ends: the most is asked of what holds, the least keeps the joint closed. */
+export interface PullShares {
+  readonly most: Derived;
+  readonly least: Derived;
+}
+
+/**
+ * Share of an outside pull that the screw feels, where little is known of a modulus at both of its ends.
+ *
+ * The share is a quotient of sums, each of the first power in every 1/E: its least and most lie at ends.
+ *
+ * @param joint - clamped part, printed part
+ * @param situation - seat, insert, engagement
+ * @param gripLength - stretched length of the screw [mm]
+ * @returns least and most Φ [-], the same where the moduli are known; see pullShare
+ * @source own-model the ends of a little known modulus
+ */
+export function pullShares(joint: AnswerableJoint, situation: Situation, gripLength: number): PullShares {
+  const middle = pullShare(joint, situation, gripLength);
+  const { material } = joint.clamped;
+  const hosts = endsOf(situation.material);
+  const lids = material.kind === 'printed' ? endsOf(material.polymer) : KNOWN;
+  if (hosts === KNOWN && lids === KNOWN) return { most: middle, least: middle };
+  const ends = hosts.flatMap((host) =>
+    lids.map((lid) => pullShare(withLidAt(joint, lid), withHostAt(situation, host), gripLength)),
+  );
+  const least = leastBy(ends, ({ value }) => value).one;
+  const most = leastBy(ends, ({ value }) => -value).one;
+  const range = rangeOfCareful({ low: least.value, middle: middle.value, high: most.value });
+  return { most: { ...most, ...range }, least: { ...least, ...range } };
+}
+
+const KNOWN: readonly End[] = ['middle'];
+const BOTH: readonly End[] = ['low', 'high'];
+const endsOf = ({ modulusInPlane }: PrintedMaterial): readonly End[] =>
+  modulusInPlane.lowConfidence === true ? BOTH : KNOWN;
+
+const withHostAt = (situation: Situation, end: End): Situation => ({
+  ...situation,
+  material: polymerAt(situation.material, end),
+});
+
+function withLidAt(joint: AnswerableJoint, end: End): AnswerableJoint {
+  const { material } = joint.clamped;
+  if (material.kind !== 'printed') return joint;
+  const polymer = polymerAt(material.polymer, end);
+  return { ...joint, clamped: { ...joint.clamped, material: { ...material, polymer } } };
 }
 
 /** Compliance of the clamped part, mm/N: its pressure cone, or its spacer as a tube. */

@@ -9,7 +9,7 @@ import { frameOf, tighten } from '../joint/tightening.ts';
 import type { ActiveMode } from '../joint/torque-window.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import type { Derived } from '../sources/derived.ts';
-import { pullShare } from './load-factor.ts';
+import { type PullShares, pullShares } from './load-factor.ts';
 import type { StateId } from './service-state.ts';
 
 /** The joint as it is at a time, with all that is known about it then. */
@@ -26,7 +26,7 @@ export interface Moment {
   /** Share of the preload at this time: what loads the modes of a host that has crept, [-]. */
   readonly left: Derived;
   /** Share of the pull that the screw feels, [-]. */
-  readonly share: Derived;
+  readonly shares: PullShares;
 }
 
 /**
@@ -73,7 +73,7 @@ function momentOf(
     conversion,
     leastLeft: left,
     left: preloadOnCreptHost(loop, joint.loads),
-    share: pullShare(joint, situation, grip),
+    shares: pullShares(joint, situation, grip),
     loop,
   };
 }

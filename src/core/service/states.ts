@@ -47,7 +47,8 @@ export function serviceState(moment: Moment, torque: Derived): ServiceState {
 }
 
 function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
-  const { id, joint, creep, share, conversion, left } = moment;
+  const { id, joint, creep, conversion, left } = moment;
+  const share = moment.shares.most;
   const { pull, duration } = joint.loads;
   const high = greatestClampForce(torque, joint, conversion);
   const demandOn = (active: ActiveMode): Derived => {

@@ -15,7 +15,8 @@ function pressedWith(force: number, share: number, changes: Changes): Moment {
   return {
     ...moment,
     conversion: { ...moment.conversion, sticky },
-    share: given('Φ', share, '-'),
+    // What is most of the pull must not count here.
+    shares: { most: given('Φ', 0.97, '-'), least: given('Φ', share, '-') },
     leastLeft: given('R_F', 1, '-'),
   };
 }

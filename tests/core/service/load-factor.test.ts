@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { hostComplianceOf } from '../../../src/core/joint/host-compliance.ts';
 import type { SeatKind } from '../../../src/core/pull-out/limit.ts';
 import type { Situation } from '../../../src/core/pull-out/situation.ts';
-import { pullShare } from '../../../src/core/service/load-factor.ts';
+import { pullShare, pullShares } from '../../../src/core/service/load-factor.ts';
+import { CATALOGUE } from '../../../src/data/catalogue.ts';
 import { answerableJoint, type Changes, given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 import { situationOfNumbers } from '../../support/situations.ts';
@@ -58,5 +59,37 @@ describe('pullShare', () => {
       standing: 'estimate',
       entries: [{ symbol: 'k_b' }, { symbol: 'k_m' }],
     });
+  });
+});
+
+describe('pullShares', () => {
+  const lid = (material: string) => answerableJoint({ clamped: { material } });
+
+  test('of a lid of ASA, 1600 to 2300 MPa, is 0.915 to 0.939, and 0.929 is expected (hand calculation)', () => {
+    // kc of the aluminium lid above, times E/70 000: 13 337.3, 15 837.9 and 19 172.3 N/mm beside 206 265 N/mm
+    const { most, least } = pullShares(lid('asa'), seated('on-insert'), 2.7);
+    expectPublished(most.value, '0.9393');
+    expectPublished(least.value, '0.9150');
+    expectPublished(most.range?.middle ?? 0, '0.9287');
+    expect(most.range).toEqual(least.range);
+    expect([least.range?.low, least.range?.high]).toEqual([least.value, most.value]);
+  });
+  test('are one where the moduli are known, with no range', () => {
+    const { most, least } = pullShares(lid('petg'), seated('on-plastic'), 3.3);
+    expect(most).toBe(least);
+    expect(most).toEqual(pullShare(lid('petg'), seated('on-plastic'), 3.3));
+    expect(most.range).toBeUndefined();
+  });
+  test('of two plastics that are little known lie at ends of both, with the share between', () => {
+    const material = CATALOGUE.hostMaterials.find(({ id }) => id === 'pla-plus');
+    if (material?.melts !== true) throw new Error('PLA+ is in the tables');
+    for (const seat of ['on-insert', 'on-plastic', 'far-side'] as const) {
+      const situation = { ...seated(seat), material };
+      const { most, least } = pullShares(lid('asa'), situation, 4.1);
+      const middle = pullShare(lid('asa'), situation, 4.1).value;
+      expect(least.value).toBeLessThan(middle);
+      expect(most.value).toBeGreaterThan(middle);
+      expect(most.value).toBeLessThan(1);
+    }
   });
 });

@@ -31,7 +31,8 @@ function moment(id: StateId, changes: Changes = {}): Moment {
       sticky: (10_000 * (1 - deviation)) / 14_400,
       threadShare: 0.55,
     },
-    share: given('Φ', 0.368, '-'),
+    // What is least of the pull must not count here.
+    shares: { most: given('Φ', 0.368, '-'), least: given('Φ', 0.114, '-') },
   };
 }
 const limit = (found: Moment, mode: ActiveMode['mode']) =>
