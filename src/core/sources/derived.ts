@@ -48,6 +48,20 @@ export function entryFrom(derived: Derived): Entry {
   return { symbol: derived.symbol, value: derived.value, unit: derived.unit, from: derived };
 }
 
+/** A computed number put into a further formula, whose way is made once, when it is asked for. */
+export function entryLater(symbol: string, value: number, unit: CoreUnit, way: () => Derived): Entry {
+  let made: Derived | undefined;
+  return {
+    symbol,
+    value,
+    unit,
+    get from() {
+      made ??= way();
+      return made;
+    },
+  };
+}
+
 /** Range of a value that is taken at its careful end; none where nothing is in doubt. */
 export const rangeOfCareful = (ends: Required<Range>): Pick<Derived, 'range'> =>
   ends.low === ends.high ? {} : { range: ends };
