@@ -1,3 +1,4 @@
+import { type EndWay, entry } from '../sources/derived.ts';
 import type { MaterialValue, PrintedMaterial } from './material.ts';
 
 /** Where a value is taken within what is known of it: at either end, or as its row gives it. */
@@ -55,6 +56,8 @@ export function shareAt({ value, low, high, lowConfidence }: MaterialValue, end:
 export interface CarefulValue {
   readonly value: number;
   readonly ends: Readonly<Record<End, number>>;
+  /** How the end was worked out from the row; absent where the row gives it itself. */
+  readonly way?: EndWay;
 }
 
 /** A value found at each end, taken at one of them. */
@@ -64,8 +67,39 @@ export function taken(end: End, at: (end: End) => number): CarefulValue {
 }
 
 /** A share at an end, with what the other ends are; see shareAt. */
-export const sharesOf = (row: MaterialValue, end: End): CarefulValue =>
-  taken(end, (one) => shareAt(row, one));
+export const sharesOf = (row: MaterialValue, end: End): CarefulValue => ({
+  ...taken(end, (one) => shareAt(row, one)),
+  ...wayOf(row, end, SHARE_ENDS),
+});
+
+/** A modulus at an end, with what the other ends are; see strengthAt. */
+export const moduliOf = (row: MaterialValue, end: End): CarefulValue => ({
+  ...taken(end, (one) => modulusAt(row, one)),
+  ...wayOf(row, end, MODULUS_ENDS),
+});
+
+/** Formulas of both ends from the value of the row. */
+interface EndFormulas {
+  readonly symbol: string;
+  readonly unit: '-' | 'MPa';
+  readonly low: string;
+  readonly high: string;
+}
+
+const SHARE_ENDS: EndFormulas = {
+  symbol: 'r_tab',
+  unit: '-',
+  low: 'r_tab/(r_tab + 2 · (1 − r_tab))',
+  high: 'r_tab/(r_tab + ½ · (1 − r_tab))',
+};
+const MODULUS_ENDS: EndFormulas = { symbol: 'E_tab', unit: 'MPa', low: '0.7 · E_tab', high: '1.3 · E_tab' };
+
+/** How an end is worked out; nothing where the row gives it, or where its value is known well enough. */
+function wayOf(row: MaterialValue, end: End, formulas: EndFormulas): Pick<CarefulValue, 'way'> {
+  if (row.way !== undefined) return { way: row.way };
+  if (end === 'middle' || row.lowConfidence !== true || row[end] !== undefined) return {};
+  return { way: { formula: formulas[end], of: entry(formulas.symbol, row.value, formulas.unit) } };
+}
 
 /** A softening temperature within what is known of it, °C; every little known one has a range of its own. */
 export function temperatureAt({ value, low, high, lowConfidence }: MaterialValue, end: End): number {
@@ -73,8 +107,12 @@ export function temperatureAt({ value, low, high, lowConfidence }: MaterialValue
   return (end === 'low' ? low : high) ?? value;
 }
 
-/** A row as if its value were known for certain. */
-const certain = ({ provenance }: MaterialValue, value: number): MaterialValue => ({ value, provenance });
+/** A row as if its value were known for certain: that of an end, which may have been worked out. */
+const certain = ({ provenance }: MaterialValue, { value, way }: Pick<CarefulValue, 'value' | 'way'>) => ({
+  value,
+  provenance,
+  ...(way === undefined ? {} : { way }),
+});
 
 /**
  * A polymer whose stiffness, warmth and creep are taken as known, at one end of what is known of them. Its strengths keep their
@@ -88,15 +126,15 @@ const certain = ({ provenance }: MaterialValue, value: number): MaterialValue =>
 export const polymerAt = (material: PrintedMaterial, end: End): PrintedMaterial => ({
   ...material,
   softening: {
-    ...certain(material.softening, temperatureAt(material.softening, end)),
+    ...certain(material.softening, { value: temperatureAt(material.softening, end) }),
     kind: material.softening.kind,
   },
-  modulusInPlane: certain(material.modulusInPlane, modulusAt(material.modulusInPlane, end)),
-  creepRatio1h: certain(material.creepRatio1h, shareAt(material.creepRatio1h, end)),
-  creepRatio24h: certain(material.creepRatio24h, shareAt(material.creepRatio24h, end)),
-  creepRatio1000h: certain(material.creepRatio1000h, shareAt(material.creepRatio1000h, end)),
+  modulusInPlane: certain(material.modulusInPlane, moduliOf(material.modulusInPlane, end)),
+  creepRatio1h: certain(material.creepRatio1h, sharesOf(material.creepRatio1h, end)),
+  creepRatio24h: certain(material.creepRatio24h, sharesOf(material.creepRatio24h, end)),
+  creepRatio1000h: certain(material.creepRatio1000h, sharesOf(material.creepRatio1000h, end)),
   strengthRatios: material.strengthRatios.map(({ temperature, ratio }) => ({
     temperature,
-    ratio: certain(ratio, shareAt(ratio, end)),
+    ratio: certain(ratio, sharesOf(ratio, end)),
   })),
 });

@@ -1,3 +1,4 @@
+import type { EndWay } from '../sources/derived.ts';
 import type { SourceId } from '../sources/sources.ts';
 
 export type RowProvenance = 'read' | 'derived' | 'from-memory';
@@ -10,6 +11,8 @@ export interface MaterialValue {
   readonly provenance: RowProvenance;
   /** True where even an estimate is weak. */
   readonly lowConfidence?: true;
+  /** Where the value is an end of what is known of a row that does not give it: how it was worked out. */
+  readonly way?: EndWay;
 }
 
 /** A polymer as printed, solid, 23 °C; MPa and °C. */

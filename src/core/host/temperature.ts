@@ -1,5 +1,12 @@
-import { carefulEntry, type Derived, entry, rangeOfCareful } from '../sources/derived.ts';
-import { type End, shareAt, taken, temperatureAt } from './little-known.ts';
+import {
+  carefulEntry,
+  type Derived,
+  type Entry,
+  entry,
+  entryLater,
+  rangeOfCareful,
+} from '../sources/derived.ts';
+import { type End, shareAt, sharesOf, taken, temperatureAt } from './little-known.ts';
 import type { PrintedMaterial } from './material.ts';
 
 /** Temperature at which the tabulated strengths hold, °C. */
@@ -23,11 +30,10 @@ export const greatestServiceTemperature = (material: PrintedMaterial, end: End =
 /**
  * Share of the 23 °C strength that is left at service temperature.
  *
- *     θ = min[(Ts − T)/(Ts − 23), remembered ratio at T],  θ ≤ 1
+ *     θ = min[(Ts − T)/(Ts − 23), remembered ratio at T]        1 at 23 °C or below
  *
- * Ts is the softening temperature. The remembered ratios are joined by straight lines and held beyond the last; the
- * lower of both estimates counts. Below 23 °C nothing is gained. Where little is known of Ts or of the ratios, their
- * low ends count, and θ shows what the other ends give. The door refuses T > Ts − 10 K, so θ stays above 0.
+ * Ts is the softening temperature; the lower of both estimates counts. Where little is known of Ts or of the ratios,
+ * their low ends count, and θ shows what the other ends give. The door refuses T > Ts − 10 K, so θ stays above 0.
  *
  * @param material - softening temperature Ts [°C] and remembered strength ratios [-]
  * @param serviceTemperature - T [°C], ≤ Ts − 10 K
@@ -38,21 +44,27 @@ export const greatestServiceTemperature = (material: PrintedMaterial, end: End =
  */
 export function strengthLeft(material: PrintedMaterial, serviceTemperature: number): Derived {
   const T = serviceTemperature;
-  const softening = taken('low', (end) => temperatureAt(material.softening, end));
-  const remembered = taken('low', (end) => rememberedRatio(material.strengthRatios, T, end));
   const left = taken('low', (end) => strengthShareAt(material, T, end));
-  return {
+  const common = {
     symbol: 'θ',
     value: left.value,
     unit: '-',
-    formula: 'min(1, (T_s − T)/(T_s − 23 °C), r_T)',
-    entries: [
-      carefulEntry('T_s', softening, '°C'),
-      entry('T', T, '°C'),
-      carefulEntry('r_T', remembered, '-'),
-    ],
     source: 'own-model',
     standing: 'estimate',
+  } as const;
+  const temperature = entry('T', T, '°C');
+  if (T <= REFERENCE_TEMPERATURE)
+    return { ...common, formula: '1, at 23 °C or below', entries: [temperature] };
+  const softening = taken('low', (end) => temperatureAt(material.softening, end));
+  const remembered = rememberedAt(material.strengthRatios, T, 'low');
+  return {
+    ...common,
+    formula: 'min((T_s − T)/(T_s − 23 °C), r_T)',
+    entries: [
+      carefulEntry('T_s', softening, '°C'),
+      temperature,
+      entryLater('r_T', remembered, '-', () => rememberedStrength(material.strengthRatios, T)),
+    ],
     ...rangeOfCareful(left.ends),
   };
 }
@@ -66,21 +78,65 @@ export function strengthLeft(material: PrintedMaterial, serviceTemperature: numb
  * @source own-model straight line to softening
  */
 export function strengthShareAt(material: PrintedMaterial, serviceTemperature: number, end: End): number {
+  if (serviceTemperature <= REFERENCE_TEMPERATURE) return 1;
   const softening = temperatureAt(material.softening, end);
   const line = (softening - serviceTemperature) / (softening - REFERENCE_TEMPERATURE);
-  return Math.min(1, line, rememberedRatio(material.strengthRatios, serviceTemperature, end));
+  return Math.min(line, rememberedAt(material.strengthRatios, serviceTemperature, end));
 }
 
-function rememberedRatio(ratios: PrintedMaterial['strengthRatios'], temperature: number, end: End): number {
-  let left = { temperature: REFERENCE_TEMPERATURE, ratio: 1 };
-  if (temperature <= left.temperature) return 1;
-  for (const row of ratios) {
-    const right = { temperature: row.temperature, ratio: shareAt(row.ratio, end) };
-    if (temperature <= right.temperature) {
-      const share = (temperature - left.temperature) / (right.temperature - left.temperature);
-      return left.ratio + share * (right.ratio - left.ratio);
-    }
-    left = right;
-  }
-  return left.ratio;
+type RememberedRatios = PrintedMaterial['strengthRatios'];
+
+/** The rows on both sides of a temperature; none before the first one, where 23 °C stands, nor behind the last one. */
+function neighboursOf(ratios: RememberedRatios, temperature: number) {
+  const next = ratios.findIndex((row) => temperature <= row.temperature);
+  return next === -1
+    ? { cooler: ratios.at(-1), warmer: undefined }
+    : { cooler: ratios[next - 1], warmer: ratios[next] };
 }
+
+function rememberedAt(ratios: RememberedRatios, temperature: number, end: End): number {
+  const { cooler, warmer } = neighboursOf(ratios, temperature);
+  const from = cooler
+    ? { temperature: cooler.temperature, ratio: shareAt(cooler.ratio, end) }
+    : { temperature: REFERENCE_TEMPERATURE, ratio: 1 };
+  if (warmer === undefined) return from.ratio;
+  const way = (temperature - from.temperature) / (warmer.temperature - from.temperature);
+  return from.ratio + way * (shareAt(warmer.ratio, end) - from.ratio);
+}
+
+/**
+ * Share of the 23 °C strength that is left as remembered, its rows at their low ends.
+ *
+ *     r = ra + (rb − ra) · (T − Ta)/(Tb − Ta)        1 at 23 °C, held beyond the last row
+ *
+ * @param ratios - remembered strength ratios [-] at ascending temperatures [°C], at least one
+ * @param temperature - T [°C], > 23
+ * @returns r [-], 0 … 1
+ * @source printed-materials remembered ratios
+ * @example PLA at 45 °C, its 0.75 at 40 °C and 0.45 at 50 °C little known, gives 0.445
+ */
+export function rememberedStrength(ratios: RememberedRatios, temperature: number): Derived {
+  const { cooler, warmer } = neighboursOf(ratios, temperature);
+  const { value, ends } = taken('low', (end) => rememberedAt(ratios, temperature, end));
+  const place = warmer === undefined ? [] : [entry('T', temperature, '°C'), ...rowEntries('b', warmer)];
+  return {
+    symbol: 'r_T',
+    value,
+    unit: '-',
+    formula:
+      warmer === undefined
+        ? 'r_a, held beyond T_a'
+        : cooler === undefined
+          ? '1 + (r_b − 1) · (T − 23 °C)/(T_b − 23 °C)'
+          : 'r_a + (r_b − r_a) · (T − T_a)/(T_b − T_a)',
+    entries: [...(cooler === undefined ? [] : rowEntries('a', cooler)), ...place],
+    source: 'printed-materials',
+    standing: 'estimate',
+    ...rangeOfCareful(ends),
+  };
+}
+
+const rowEntries = (side: 'a' | 'b', row: RememberedRatios[number]): readonly Entry[] => [
+  carefulEntry(`r_${side}`, sharesOf(row.ratio, 'low'), '-'),
+  entry(`T_${side}`, row.temperature, '°C'),
+];

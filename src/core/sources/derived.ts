@@ -1,7 +1,7 @@
 import type { SourceId } from './sources.ts';
 
 /** The core's one system of units, and nothing else; '-' is a ratio. */
-export type CoreUnit = 'mm' | 'mm²' | 'mm³' | 'N' | 'MPa' | 'N·mm' | 'N/mm' | '°C' | 'h' | '-';
+export type CoreUnit = 'mm' | 'mm²' | 'mm³' | 'N' | 'MPa' | 'N·mm' | 'N/mm' | 'mm/N' | '°C' | 'h' | '-';
 
 /** How far a number may be trusted; shown beside it, never by colour alone. */
 export type Standing = 'published' | 'common-practice' | 'estimate' | 'measured';
@@ -62,19 +62,57 @@ export function entryLater(symbol: string, value: number, unit: CoreUnit, way: (
   };
 }
 
+/** A computed number whose values put in are listed once, when they are asked for: a ranking never does. */
+export function derivedLater(number: Omit<Derived, 'entries'>, entries: () => readonly Entry[]): Derived {
+  let listed: readonly Entry[] | undefined;
+  return {
+    ...number,
+    get entries() {
+      listed ??= entries();
+      return listed;
+    },
+  };
+}
+
+/** A number some of whose values put in were computed before: each by its symbol, with the way to it. */
+export const withWays = (derived: Derived, ways: Readonly<Record<string, Derived>>): Derived => ({
+  ...derived,
+  entries: derived.entries.map((one) => {
+    const from = ways[one.symbol];
+    return from === undefined ? one : { ...one, from };
+  }),
+});
+
 /** Range of a value that is taken at its careful end; none where nothing is in doubt. */
 export const rangeOfCareful = (ends: Required<Range>): Pick<Derived, 'range'> =>
   ends.low === ends.high ? {} : { range: ends };
 
-/** A value of a table put in at its careful end, with its range where it has one. */
+/** How an end of what is known of a tabulated value is worked out from that value. */
+export interface EndWay {
+  readonly formula: string;
+  /** The tabulated value. */
+  readonly of: Entry;
+}
+
+/**
+ * A value of a table put in at its careful end, with its range where it has one, and the way to that end where its row
+ * does not give it.
+ */
 export function carefulEntry(
   symbol: string,
-  careful: { readonly value: number; readonly ends: Required<Range> },
+  careful: { readonly value: number; readonly ends: Required<Range>; readonly way?: EndWay },
   unit: CoreUnit,
 ): Entry {
-  const { value, ends } = careful;
-  if (ends.low === ends.high) return entry(symbol, value, unit);
-  const common = { source: 'printed-materials', standing: 'estimate' } as const;
-  const entries = [entry(symbol, value, unit)];
-  return entryFrom({ symbol, value, unit, formula: symbol, entries, range: ends, ...common });
+  const { value, ends, way } = careful;
+  if (way === undefined && ends.low === ends.high) return entry(symbol, value, unit);
+  return entryLater(symbol, value, unit, () => ({
+    symbol,
+    value,
+    unit,
+    formula: way?.formula ?? symbol,
+    entries: [way?.of ?? entry(symbol, value, unit)],
+    source: way === undefined ? 'printed-materials' : 'own-model',
+    standing: 'estimate',
+    ...rangeOfCareful(ends),
+  }));
 }

@@ -1,13 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import {
   type End,
+  moduliOf,
+  modulusAt,
   polymerAt,
   shareAt,
+  sharesOf,
   strengthAt,
   temperatureAt,
 } from '../../../src/core/host/little-known.ts';
 import type { MaterialValue, PrintedMaterial } from '../../../src/core/host/material.ts';
+import { carefulEntry } from '../../../src/core/sources/derived.ts';
 import { HOST_MATERIALS, PA6, PC, PETG, PLA, PLA_PLUS } from '../../../src/data/host-materials.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import fc from '../../support/fast-check.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
@@ -75,6 +80,30 @@ describe('strengthAt', () => {
   });
 });
 
+describe('the way to an end', () => {
+  const bare = little(0.37);
+  test.each([
+    ['of a share', sharesOf, (end: End) => shareAt(bare, end)],
+    ['of a modulus', moduliOf, (end: End) => modulusAt(bare, end)],
+  ] as const)('%s comes to the same number, with the range of all that is known', (_, careful, at) => {
+    for (const end of ['low', 'high'] as const) {
+      const { from, value } = carefulEntry('v', careful(bare, end), '-');
+      expect(value).toBe(at(end));
+      expect(from?.range).toEqual({ low: at('low'), middle: 0.37, high: at('high') });
+      expectRelative((from && evaluated(from)) ?? Number.NaN, value);
+    }
+  });
+  test('is none where the row gives the end itself', () => {
+    const row = little(0.37, { low: 0.21 });
+    expect(carefulEntry('v', sharesOf(row, 'low'), '-').from?.formula).toBe('v');
+    expect(carefulEntry('v', sharesOf(row, 'high'), '-').from?.formula).not.toBe('v');
+  });
+  test('is none in the middle, nor of a value that is known well enough', () => {
+    expect(carefulEntry('v', sharesOf(bare, 'middle'), '-').from?.formula).toBe('v');
+    expect(carefulEntry('v', moduliOf(known(14), 'low'), '-').from).toBeUndefined();
+  });
+});
+
 describe('every material row', () => {
   test.each(printed)('$id that is little known in softening says between what it lies', ({ softening }) => {
     const { low, high, value, lowConfidence } = softening;
@@ -110,6 +139,14 @@ describe('polymerAt', () => {
       expect(temperatureAt(careful.softening, end)).toBe(55);
     }
     expect(careful.tensileInPlane).toBe(PLA_PLUS.tensileInPlane);
+  });
+  test('keeps the way to an end that was worked out, and none to one that its row gives', () => {
+    const best = polymerAt(PETG, 'high');
+    const entry = carefulEntry('r_1000', sharesOf(best.creepRatio1000h, 'low'), '-');
+    expect(entry.from).toMatchObject({ entries: [{ symbol: 'r_tab', value: 0.65 }], source: 'own-model' });
+    expect(entry.from?.range).toBeUndefined();
+    expect(entry.from && evaluated(entry.from)).toBe(best.creepRatio1000h.value);
+    expect(sharesOf(polymerAt(PLA, 'low').creepRatio1000h, 'low')).not.toHaveProperty('way');
   });
   test('of the middle has the values of the row', () => {
     const { strengthRatios, creepRatio1h } = polymerAt(PETG, 'middle');
