@@ -4,6 +4,7 @@ import { fromCore } from '../core/units/convert.ts';
 /** Joins a number to its unit, so that no line breaks between them. */
 export const NO_BREAK_SPACE = '\u00a0';
 const MINUS = '\u2212';
+const MICROMETRES_PER_KILONEWTON = 1e6;
 const HOURS_PER_DAY = 24;
 const HOURS_PER_YEAR = 8760;
 /** Below this many newton metres two decimals say too little. */
@@ -110,6 +111,8 @@ export function amountText(value: number, unit: CoreUnit): string {
       return temperatureText(value);
     case 'h':
       return `${significantText(value, 4)}${NO_BREAK_SPACE}h`;
+    case 'mm/N':
+      return `${significantText(value * MICROMETRES_PER_KILONEWTON)}${NO_BREAK_SPACE}µm/kN`;
     case '-':
       return trimmed(significantText(value), 0);
     case 'mm²':

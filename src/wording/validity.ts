@@ -14,7 +14,7 @@ export function validityOf(derived: Derived): string | undefined {
       return fittedBetween(FITTED_DIAMETERS.least, FITTED_DIAMETERS.greatest, 'mm', amountOf('D_CAD'));
     case 'R_F':
     case 'R_t':
-    case 'φ':
+    case 'c':
       return creepRange(amountOf('t'));
     case 'θ':
       return `Asked up to ${SOFTENING_MARGIN}${NO_BREAK_SPACE}K below softening; nearer there is no answer.`;

@@ -1,13 +1,13 @@
 import type { FormulaNode, NameNode, Operator, WordsPart, Wrap } from './formula-node.ts';
 import { type Token, tokensOf } from './formula-tokens.ts';
 
-const BARE_FUNCTIONS: ReadonlySet<string> = new Set(['sin', 'cos', 'max', 'min']);
+const BARE_FUNCTIONS: ReadonlySet<string> = new Set(['sin', 'cos', 'tan', 'max', 'min']);
 const UNITS: ReadonlySet<string> = new Set(['mm', '°', '°C', 'N', 'h']);
 const SUPERSCRIPTS: Readonly<Record<string, string>> = { '²': '2', '³': '3' };
 const SUMS: Readonly<Record<string, Operator>> = { '+': '+', '−': '−' };
 const PRODUCTS: Readonly<Record<string, Operator>> = { '·': '·', '×': '×' };
 const REMARK = /^(?<formula>[^,]+), (?<words>\p{Ll}\p{L}* [^()]+)$/u;
-const TWO_WORDS = /(?<![\p{L}_])(?!(?:sin|cos|max|min) )\p{L}{2,} \p{L}{2,}/u;
+const TWO_WORDS = /(?<![\p{L}_])(?!(?:sin|cos|tan|max|min) )\p{L}{2,} \p{L}{2,}/u;
 const SYMBOL_IN_WORDS = /\p{L}+_[\p{L}\p{Nd}]+/gu;
 
 /** Where the text is no formula; caught at the door, parseFormula. */

@@ -3,8 +3,7 @@ import { type LastingLoad, type ProofPlan, proofPlan } from '../evidence/proof-p
 import { type WithinScatter, withinScatter } from '../evidence/within-scatter.ts';
 import { creepOf } from '../joint/clamp-loop.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
-import { creepFactor } from '../relaxation/findley.ts';
-import { creepEntry } from '../relaxation/polymer-creep.ts';
+import { mostCreep } from '../relaxation/creep-ways.ts';
 import type { Derived } from '../sources/derived.ts';
 import type { SetupEvidence } from './evidence.ts';
 import { CONFIDENCE, SHARE } from './sample-report.ts';
@@ -56,9 +55,7 @@ export function lastingLoadOf(joint: AnswerableJoint): LastingLoad | undefined {
   const { duration: hours } = joint.loads;
   if (hours <= 0) return undefined;
   const { host } = creepOf(joint);
-  // The less stiffness is left, the greater the factor: the low end of what is known makes the most of it.
-  const range = creepEntry(host, hours).from?.range;
-  return { hours, creep: { ...creepFactor(host.low, hours), ...(range ? { range } : {}) } };
+  return { hours, creep: mostCreep(host, hours) };
 }
 
 /**

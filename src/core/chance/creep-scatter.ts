@@ -31,7 +31,7 @@ export function creepScatter(joint: AnswerableJoint, { left, loop }: Tightening)
   const { host } = creepOf(joint);
   const grownAt = (end: End) => creepFactorOf(host[end], duration) - 1;
   return {
-    lost: lossOf(left),
+    lost: lossOf(left.from),
     lostAtEnd: lossOf(preloadLeftAt(loop, joint.loads, duration)),
     crept: growthBetween({ low: grownAt('high'), high: grownAt('low') }),
   };

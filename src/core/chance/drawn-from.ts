@@ -56,7 +56,7 @@ export function drawnFrom({ joint, tightening, slipFriction, lost }: Ranges): Dr
       ? { slipFriction: rangeOfCondition({ low: 'μ_sl', high: 'μ_sh' }, slipFriction, friction) }
       : {}),
     toolDeviation: deviationOfTool(joint.tool.deviation),
-    ...(lost.deviation > 0 ? { preloadLeft: rangeLeft(lost, left) } : {}),
+    ...(lost.deviation > 0 ? { preloadLeft: rangeLeft(lost, left.from) } : {}),
     expectedBore: expectedBore(joint, bore),
     boreDeviation: boreScatter(joint, bore.drawn.value, 0),
     knurlDiameter: knurlDiameter.estimate,

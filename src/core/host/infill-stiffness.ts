@@ -1,3 +1,4 @@
+import { type Derived, entry } from '../sources/derived.ts';
 import type { Host } from './host.ts';
 
 /** Mean of cos² θ round a circle, [-]: a vertical wall sheared along the hole works by its direction. */
@@ -20,8 +21,30 @@ const CELLULAR_EXPONENT = 2;
  * @source own-model mean work of vertical walls
  * @example 20 % of a grid gives 0.1
  */
-export function infillShearShare(infill: Host['infill']): number {
-  const { density, family } = infill;
+export function infillShearShareOf({ density, family }: Host['infill']): number {
   if (density >= 1) return 1;
   return family === 'prismatic' ? MEAN_WORK * density : density ** CELLULAR_EXPONENT;
+}
+
+/**
+ * The same with its formula; see infillShearShareOf.
+ *
+ * @param infill - family of the pattern and density ρ [-], 0 … 1
+ * @returns ψ [-], 0 … 1
+ * @source gibson-ashby modulus of a cellular solid, exponent 2
+ * @source own-model mean work of vertical walls
+ */
+export function infillShearShare(infill: Host['infill']): Derived {
+  const { density, family } = infill;
+  const common = {
+    symbol: 'ψ_i',
+    value: infillShearShareOf(infill),
+    unit: '-',
+    entries: [entry('ρ', density, '-')],
+    standing: 'estimate',
+  } as const;
+  if (density >= 1) return { ...common, formula: '1, printed solid', source: 'own-model' };
+  return family === 'prismatic'
+    ? { ...common, formula: '½ · ρ', source: 'own-model' }
+    : { ...common, formula: 'ρ²', source: 'gibson-ashby' };
 }

@@ -45,10 +45,10 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
     limits,
     governing: limits.find((limit) => limit.governs)?.mode ?? held.mode,
     torque,
-    preloadLeft: tightening.left,
-    ...(tightening.left.range === undefined
+    preloadLeft: tightening.left.from,
+    ...(tightening.left.from.range === undefined
       ? {}
-      : { preloadLeftAtBest: bestPreloadLeft(tightening.loop, joint.loads) }),
+      : { preloadLeftAtBest: bestPreloadLeft(tightening.loop, tightening.life) }),
     ...(reserve === undefined ? {} : { loadReserve: reserve }),
     holds: held.capacity,
     holdsMode: held.mode,
@@ -81,7 +81,7 @@ function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tighte
     mostAtOnce,
     dial: setting,
     limitedBy: most.mode,
-    clampForceLow: leastClampForce(setting, joint, conversion, left),
+    clampForceLow: leastClampForce(setting, joint, conversion, left.from),
     clampForceHigh: greatestClampForce(setting, joint, conversion),
   };
 }

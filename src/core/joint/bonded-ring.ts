@@ -10,7 +10,19 @@ export interface BondedRing {
 /** A ring nearer to nothing than this is taken by the limit of the lag factor, where its terms cancel, [-]. */
 const THIN_RING = 1e-3;
 
-const shearModulusOf = (ring: Pick<BondedRing, 'modulus' | 'poissonRatio'>): number =>
+/** Whether a ring is taken by the limit of the lag factor; p = Do/Dk [-]. */
+export const isThin = (p: number): boolean => p - 1 < THIN_RING;
+
+/**
+ * Shear modulus of a plastic that is alike in all directions.
+ *
+ *     G = E/(2 · (1 + ν))
+ *
+ * @param ring - E [MPa], ν [-]
+ * @returns G [MPa]
+ * @source elasticity
+ */
+export const shearModulusOf = (ring: Pick<BondedRing, 'modulus' | 'poissonRatio'>): number =>
   ring.modulus / (2 * (1 + ring.poissonRatio));
 
 /**
@@ -47,7 +59,7 @@ export const pressedReach = (ring: Pick<BondedRing, 'knurlDiameter' | 'length'>)
  * @source own-model sheared ring, docs/finite-element.md
  */
 export function lagFactor(p: number): number {
-  if (p - 1 < THIN_RING) return (p - 1) / 3;
+  if (isThin(p)) return (p - 1) / 3;
   const q = p ** 2 - 1;
   return (p ** 4 * Math.log(p)) / q ** 2 - (3 * p ** 2 - 1) / (4 * q);
 }

@@ -2,22 +2,21 @@ import { type End, modulusAt, taken } from '../host/little-known.ts';
 import type { MaterialValue } from '../host/material.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { type PolymerCreep, polymerCreep } from '../relaxation/polymer-creep.ts';
-import type { ClampLoop } from '../relaxation/residual-preload.ts';
-import { frustumStiffness, screwStiffness } from '../screws/stiffness.ts';
-import { stressAreaOf } from '../screws/stress-area.ts';
+import { frustumStiffness } from '../screws/stiffness.ts';
+import { carefulEntry, type Derived, entryFrom, withWays } from '../sources/derived.ts';
 import { hostComplianceOf } from './host-compliance.ts';
+import { hostCompliance } from './host-compliance-steps.ts';
 import type { Joint } from './joint.ts';
+import { screwCompliance, screwComplianceOf } from './screw-compliance.ts';
 import type { AnswerableJoint } from './stop.ts';
 
-/** Modulus of the screw, MPa. */
-const STEEL_MODULUS = 205_000;
-
-/** Plastic in the clamp loop: how it gives at once and how it creeps at service temperature. */
+/** Plastic in the clamp loop: how it gives at once. */
 export interface PlasticLink {
   readonly of: Plastic;
   /** By the modulus at each end of what is known of it, mm/N: at the low end it gives the most. */
   readonly compliance: Readonly<Record<End, number>>;
-  readonly creep: PolymerCreep;
+  /** How it comes to that. */
+  readonly way: (modulus: End) => Derived;
 }
 
 /** Which part a plastic of the clamp loop belongs to. */
@@ -41,36 +40,15 @@ export function creepOf({ host, clamped, loads }: AnswerableJoint): JointCreep {
   };
 }
 
-/**
- * Compliance of the stretched screw.
- *
- *     Cb = (g + LE/2)/(E · As)
- *
- * Thread over the whole length; half of the engagement stretches with it.
- *
- * @param joint - thread of the screw [mm]
- * @param situation - engagement LE [mm]
- * @param gripLength - g [mm]
- * @returns Cb [mm/N]
- * @source shigley ch. 8, bolt stiffness
- */
-export function screwComplianceOf(joint: Joint, situation: Situation, gripLength: number): number {
-  const area = stressAreaOf(joint.screw.thread);
-  return (
-    1 /
-    screwStiffness({
-      shankArea: area,
-      shankLength: 0,
-      threadArea: area,
-      threadLength: gripLength + situation.engagement.value / 2,
-      modulus: STEEL_MODULUS,
-    }).value
-  );
-}
-
 /** The loop that a preload closes in, and its plastics. */
-export interface CreepingLoop extends ClampLoop {
+export interface CreepingLoop {
+  /** Cb, mm/N, > 0: the screw. */
+  readonly elasticCompliance: number;
+  /** How the screw comes to that; may be left out where no plastic is in the loop. */
+  readonly screw?: () => Derived;
   readonly links: readonly PlasticLink[];
+  /** Of the printed parts, whether they are in the loop or not. */
+  readonly creep: JointCreep;
 }
 
 /**
@@ -79,7 +57,7 @@ export interface CreepingLoop extends ClampLoop {
  *
  * @param joint - clamped part
  * @param situation - seat, insert, host
- * @param gripLength - stretched length of the screw [mm]
+ * @param grip - stretched length of the screw [mm]
  * @param creep - of both parts
  * @returns compliances [mm/N]
  * @source shigley pressure cone, screw stiffness
@@ -87,37 +65,61 @@ export interface CreepingLoop extends ClampLoop {
 export function creepingLoop(
   joint: Joint,
   situation: Situation,
-  gripLength: number,
+  grip: Derived,
   creep: JointCreep,
 ): CreepingLoop {
-  const links = plasticLinks(joint, situation, creep);
+  const { engagement } = situation;
   return {
-    elasticCompliance: screwComplianceOf(joint, situation, gripLength),
-    plasticCompliance: links.reduce((sum, link) => sum + link.compliance.middle, 0),
-    links,
+    elasticCompliance: screwComplianceOf(joint, engagement.value, grip.value),
+    screw: () => screwCompliance(joint, engagement, grip),
+    links: plasticLinks(joint, situation),
+    creep,
   };
 }
 
-function plasticLinks(joint: Joint, situation: Situation, creep: JointCreep): PlasticLink[] {
+function plasticLinks(joint: Joint, situation: Situation): readonly PlasticLink[] {
   const links: PlasticLink[] = [];
   const { material, sleeve } = joint.clamped;
-  if (material.kind === 'printed' && !sleeve && creep.clamped) {
-    const { outerDiameter, holeDiameter } = situation.bearingFace;
-    const cone = frustumStiffness({
-      thickness: joint.clamped.thickness,
-      faceDiameter: outerDiameter,
-      holeDiameter,
-      modulus: material.polymer.modulusInPlane.value,
-    });
-    const compliance = complianceAt(1 / cone.value, material.polymer.modulusInPlane);
-    links.push({ of: 'clamped', compliance, creep: creep.clamped });
+  if (material.kind === 'printed' && !sleeve) {
+    const { modulusInPlane } = material.polymer;
+    const way = (end: End) => lidCompliance(joint, situation, modulusInPlane, end);
+    const compliance = complianceAt(lidComplianceOf(joint, situation, modulusInPlane.value), modulusInPlane);
+    links.push({ of: 'clamped', compliance, way });
   }
   const given = hostComplianceOf(situation);
   if (given > 0) {
     const compliance = complianceAt(given, situation.material.modulusInPlane);
-    links.push({ of: 'host', compliance, creep: creep.host });
+    links.push({ of: 'host', compliance, way: (end) => hostCompliance(situation, end) });
   }
   return links;
+}
+
+/** Pressure cone in a printed clamped part. */
+const lidCone = ({ clamped }: Joint, { bearingFace }: Situation, modulus: number): Derived =>
+  frustumStiffness({
+    thickness: clamped.thickness,
+    faceDiameter: bearingFace.outerDiameter,
+    holeDiameter: bearingFace.holeDiameter,
+    modulus,
+  });
+
+/** Compliance of a printed clamped part, mm/N. */
+const lidComplianceOf = (joint: Joint, situation: Situation, modulus: number): number =>
+  1 / lidCone(joint, situation, modulus).value;
+
+/** The same with its steps. */
+function lidCompliance(joint: Joint, situation: Situation, modulus: MaterialValue, end: End): Derived {
+  const careful = taken(end, (one) => modulusAt(modulus, one));
+  const { from } = carefulEntry('E', careful, 'MPa');
+  return {
+    symbol: 'C_l',
+    value: lidComplianceOf(joint, situation, careful.value),
+    unit: 'mm/N',
+    formula: '1/k',
+    entries: [entryFrom(withWays(lidCone(joint, situation, careful.value), from ? { E: from } : {}))],
+    source: 'shigley',
+    standing: 'published',
+  };
 }
 
 /** A compliance, which goes with 1/E, at each end of what is known of the modulus. */

@@ -1,4 +1,4 @@
-import { infillShearShare } from '../host/infill-stiffness.ts';
+import { infillShearShareOf } from '../host/infill-stiffness.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { ringDiameter } from '../pull-out/boss-split.ts';
 import type { Situation } from '../pull-out/situation.ts';
@@ -14,7 +14,7 @@ import {
 } from './bonded-ring.ts';
 
 /** A pressure cone needs a face wider than its hole, [-]. */
-const WIDER_THAN_HOLE = 1.05;
+export const WIDER_THAN_HOLE = 1.05;
 
 /**
  * Compliance of the plastic that holds an insert, between the insert and where the part bears.
@@ -29,7 +29,7 @@ const WIDER_THAN_HOLE = 1.05;
  * Walls and smeared infill limit Do of a held end (ringDiameter); a solid isotropic ring is what the forms were checked on.
  *
  * @param situation - seat, knurl, walls, boss, bore [mm], modulus and Poisson's ratio of the host
- * @returns C [mm/N]; beside the insert 0 where no plastic stands round the knurl
+ * @returns C [mm/N]; beside the insert 0 where no plastic stands round the knurl; its steps: hostCompliance
  * @source own-model which form holds where, docs/finite-element.md
  */
 export function hostComplianceOf(situation: Situation): number {
@@ -90,7 +90,7 @@ function rimThroughInfill(situation: Situation): number {
   const rim = pulledReach(ring);
   if (ring.outerDiameter >= rim) return rimHeldCompliance({ ...ring, outerDiameter: rim });
   const beyond = { ...ring, knurlDiameter: ring.outerDiameter, outerDiameter: rim };
-  return rimHeldCompliance(ring) + rimHeldCompliance(beyond) / infillShearShare(situation.host.infill);
+  return rimHeldCompliance(ring) + rimHeldCompliance(beyond) / infillShearShareOf(situation.host.infill);
 }
 
 const elasticOf = (material: PrintedMaterial) => ({

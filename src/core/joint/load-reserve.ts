@@ -1,4 +1,4 @@
-import { creepEntry } from '../relaxation/polymer-creep.ts';
+import { creepEntry } from '../relaxation/creep-ways.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';
@@ -92,7 +92,7 @@ export function loadReserve(
         pull,
         entryFrom(conversion.ways.slippery),
         tool,
-        ...(wear === undefined ? [] : [entryFrom(wear.left)]),
+        ...(wear === undefined ? [] : [wear.left]),
         entryFrom(least),
       ],
     },

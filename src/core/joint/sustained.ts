@@ -1,7 +1,8 @@
 import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
+import { creepEntry, creepFactorWay } from '../relaxation/creep-ways.ts';
 import { creepFactorOf } from '../relaxation/findley.ts';
-import { creepEntry, type PolymerCreep } from '../relaxation/polymer-creep.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import type { PolymerCreep } from '../relaxation/polymer-creep.ts';
+import { type Derived, type Entry, entry, entryLater, type LateEntry } from '../sources/derived.ts';
 
 /** Modes of plastic that a lasting force wears down; pressed plastic already counts its long-term value. */
 const SUSTAINED_MODES: ReadonlySet<FailureMode> = new Set<FailureMode>([
@@ -20,7 +21,7 @@ export interface Wear {
   /** The most that it may have crept by then, [-], ≥ 1. */
   readonly factor: number;
   /** Share of the clamp force that then loads it, [-]; see preloadOnCreptHost. */
-  readonly left: Derived;
+  readonly left: LateEntry;
 }
 
 /** Whether a lasting force wears a mode down: plastic that the clamp force or the pull loads. */
@@ -51,7 +52,7 @@ export function sustainedCapacity(
   hours: number,
 ): Capacity {
   if (!SUSTAINED_MODES.has(mode) || hours === 0) return capacity;
-  const lasting = (short: Derived, c: ReturnType<typeof creepEntry>): Derived => ({
+  const lasting = (short: Derived, c: Entry): Derived => ({
     symbol: 'R_t',
     value: short.value / c.value,
     unit: short.unit,
@@ -61,7 +62,10 @@ export function sustainedCapacity(
     standing: 'estimate',
   });
   return {
-    median: lasting(capacity.median, entry('c', creepFactorOf(creep.middle, hours), '-')),
+    median: lasting(
+      capacity.median,
+      entryLater('c', creepFactorOf(creep.middle, hours), '-', () => creepFactorWay(creep, 'middle', hours)),
+    ),
     characteristic: lasting(capacity.characteristic, creepEntry(creep, hours)),
   };
 }

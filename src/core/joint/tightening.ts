@@ -3,8 +3,7 @@ import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import { type Bond, testedBond, untestedBond } from '../pull-out/bond.ts';
 import type { Capacity, FailureMode } from '../pull-out/limit.ts';
 import type { Surroundings } from '../pull-out/situation.ts';
-import { creepFactorOf } from '../relaxation/findley.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, entryLater, type LateEntry } from '../sources/derived.ts';
 import { type CreepingLoop, creepingLoop, creepOf, type JointCreep } from './clamp-loop.ts';
 import { slipFriction, type TorqueToForce, torqueToForce } from './demand.ts';
 import { seatedHole } from './hole-design.ts';
@@ -12,7 +11,14 @@ import type { Joint } from './joint.ts';
 import { type Bore, boreOf } from './joint-bore.ts';
 import { leastBy } from './least-by.ts';
 import { FAILURE_MODES, MODES_AT } from './modes.ts';
-import { preloadLeft, preloadOnCreptHost } from './preload-left.ts';
+import {
+  type Life,
+  lifeOf,
+  preloadLeft,
+  preloadLeftOf,
+  preloadOnCreptHost,
+  preloadOnCreptHostOf,
+} from './preload-left.ts';
 import { chooseScrew, engagement } from './screw-choice.ts';
 import { findSeat } from './seat.ts';
 import { type Found, situationOf, surroundingsOf } from './situation-of.ts';
@@ -33,16 +39,22 @@ export interface Tightening {
   readonly found: Found;
   readonly bore: Bore;
   /** Stretched length of the screw, mm. */
-  readonly grip: number;
+  readonly grip: Derived;
   readonly actives: readonly ActiveMode[];
   readonly conversion: TorqueToForce;
   /** The loop that the preload closes in. */
   readonly loop: CreepingLoop;
-  readonly left: Derived;
+  /** What the time under load does to its plastics. */
+  readonly life: Life;
+  /** Smallest share of the preload that is left, R_F [-]. */
+  readonly left: LateEntry;
   readonly least: Derived;
   readonly most: ModeTorque;
   readonly dial?: number;
 }
+
+/** A loop without plastic, whose preload lasts whatever its screw. */
+const METAL_LOOP = { elasticCompliance: 1, links: [] } as const;
 
 /** What holds for every insert of a joint, worked out once for a whole drawer. */
 export interface Frame {
@@ -52,13 +64,14 @@ export interface Frame {
   readonly shared: ReadonlyMap<FailureMode, Capacity>;
   readonly bonds: Bonds;
   readonly creep: JointCreep;
+  readonly life: Life;
   /** What lasts of a preload that no plastic is in the way of. */
   readonly metalLasting: Lasting;
 }
 
 /** Share of the preload that is left, and what the time under load does to the printed part; nothing where there is none. */
 interface Lasting {
-  readonly left: Derived;
+  readonly left: LateEntry;
   readonly wear?: Wear;
 }
 
@@ -84,13 +97,15 @@ export function frameOf(joint: AnswerableJoint): Frame {
     if (rule.of === 'joint') shared.set(rule.mode, rule.capacity(surroundings));
   }
   const creep = creepOf(joint);
+  const life = lifeOf(creep, joint.loads);
   return {
     surroundings,
     conversion: torqueToForce(joint, surroundings),
     shared,
     bonds: bondsOf(joint),
     creep,
-    metalLasting: lastingOf(joint, { elasticCompliance: 1, plasticCompliance: 0, links: [] }, creep),
+    life,
+    metalLasting: lastingOf(joint, { ...METAL_LOOP, creep }, life),
   };
 }
 
@@ -104,7 +119,7 @@ export function frameOf(joint: AnswerableJoint): Frame {
  * @source own-model order of the steps
  */
 export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = frameOf(joint)): Tightening {
-  const { surroundings, conversion, shared, bonds, creep, metalLasting } = frame;
+  const { surroundings, conversion, shared, bonds, creep, life, metalLasting } = frame;
   const dimensions = insertDimensions(insert);
   const bore = boreOf(joint, dimensions);
   const seat = findSeat(joint, dimensions);
@@ -121,9 +136,9 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
     bond: bonds.bySize.get(insert.id) ?? bonds.ofOthers,
   };
   const situation = situationOf(surroundings, found);
-  const grip = screw.grip.value;
+  const { grip } = screw;
   const loop = creepingLoop(joint, situation, grip, creep);
-  const { left, wear } = loop.links.length === 0 ? metalLasting : lastingOf(joint, loop, creep);
+  const { left, wear } = loop.links.length === 0 ? metalLasting : lastingOf(joint, loop, life);
   const actives: ActiveMode[] = [];
   for (const { rule, path } of MODES_AT[seat.kind]) {
     const capacity = shared.get(rule.mode) ?? rule.capacity(situation);
@@ -144,6 +159,7 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
     actives,
     conversion,
     loop,
+    life,
     left,
     least,
     most,
@@ -151,12 +167,14 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
   };
 }
 
-function lastingOf({ loads }: Joint, loop: CreepingLoop, { host }: JointCreep): Lasting {
-  const left = preloadLeft(loop, loads);
+function lastingOf({ loads }: Joint, loop: CreepingLoop, life: Life): Lasting {
+  const left = entryLater('R_F', preloadLeftOf(loop, life), '-', () => preloadLeft(loop, life));
   const hours = loads.duration;
   if (hours === 0) return { left };
-  const factor = creepFactorOf(host.low, hours);
-  return { left, wear: { creep: host, hours, factor, left: preloadOnCreptHost(loop, loads) } };
+  const onHost = entryLater('R_F', preloadOnCreptHostOf(loop, life), '-', () =>
+    preloadOnCreptHost(loop, life),
+  );
+  return { left, wear: { creep: loop.creep.host, hours, factor: life.atEnd.atLast.host.low, left: onHost } };
 }
 
 /** No screw fits: limits are still shown for a screw that would fill the insert. */

@@ -1,7 +1,7 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
 import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
-import { creepEntry } from '../relaxation/polymer-creep.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { creepEntry } from '../relaxation/creep-ways.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint, TorqueTool } from './joint.ts';
 import type { Wear } from './sustained.ts';
@@ -61,7 +61,7 @@ export function forceToStayClosed(joint: Joint, friction: number): Derived {
  * @source iso-6789 deviation of the tool
  */
 export function leastTorque(
-  needed: { readonly force: Derived; readonly left: Derived },
+  needed: { readonly force: Derived; readonly left: Entry },
   conversion: TorqueToForce,
   tool: TorqueTool,
 ): Derived {
@@ -72,7 +72,7 @@ export function leastTorque(
     formula: 'F_req/R_F · k_high/(1 − δ)',
     entries: [
       entryFrom(needed.force),
-      entryFrom(needed.left),
+      needed.left,
       entryFrom(conversion.ways.sticky),
       entry('δ', tool.deviation, '-'),
     ],
@@ -138,8 +138,7 @@ export function torqueAllowedBy(active: ActiveMode, joint: Joint, conversion: To
   ];
   if (path === 'torque') entries.push(entryFrom(conversion.ways.threadShare));
   else entries.push(entry('P', joint.loads.pull, 'N'), entryFrom(conversion.ways.slippery));
-  if (wear)
-    entries.push(creepEntry(wear.creep, wear.hours), entryFrom(wear.left), entry('t', wear.hours, 'h'));
+  if (wear) entries.push(creepEntry(wear.creep, wear.hours), wear.left, entry('t', wear.hours, 'h'));
   const byForce = wear ? 'max(0, R_k/(S · c) − P)/R_F · k_low/(1 + δ)' : 'max(0, R_k/S − P) · k_low/(1 + δ)';
   return {
     mode,

@@ -73,7 +73,7 @@ export function creepLaw(ratios: CreepRatios): CreepLaw {
  * Creep factor as a plain number.
  * @param law - m, n [-]
  * @param hours - time under load t [h], ≥ 0
- * @returns φ [-], ≥ 1
+ * @returns c [-], ≥ 1
  * @source findley-iso-899 power law of creep
  */
 export const creepFactorOf = (law: CreepLaw, hours: number): number => 1 + law.m * hours ** law.n;
@@ -81,19 +81,19 @@ export const creepFactorOf = (law: CreepLaw, hours: number): number => 1 + law.m
 /**
  * How many times its first value the compliance of the plastic has after a time under load.
  *
- *     φ(t) = E0/E(t) = 1 + m·tⁿ
+ *     c(t) = E0/E(t) = 1 + m·tⁿ
  *
  * Rests on points from 1 h to 1000 h; longer times extrapolate it (`CREEP_POINTS`).
  *
  * @param law - m, n [-]
  * @param hours - time under load t [h], ≥ 0
- * @returns φ [-], ≥ 1
+ * @returns c [-], ≥ 1
  * @source findley-iso-899 power law of creep
  * @example m 0.0909, n 0.154, 24 h gives 1.148, a modulus ratio of 0.871
  */
 export function creepFactor(law: CreepLaw, hours: number): Derived {
   return {
-    symbol: 'φ',
+    symbol: 'c',
     value: creepFactorOf(law, hours),
     unit: '-',
     formula: '1 + m · t^n',

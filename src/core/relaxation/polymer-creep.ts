@@ -1,15 +1,18 @@
 import { type End, shareAt } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { strengthShareAt } from '../host/temperature.ts';
-import { carefulEntry, type Entry } from '../sources/derived.ts';
-import { type CreepLaw, creepFactorOf, creepLaw } from './findley.ts';
+import { type CreepLaw, creepLaw } from './findley.ts';
 import { warmCreepLaw } from './warm-creep.ts';
 
 /**
  * Creep of a polymer at service temperature within what is known of it: at the low end of the stiffness that is left it
  * creeps the most, at the high end the least.
  */
-export type PolymerCreep = Readonly<Record<End, CreepLaw>>;
+export interface PolymerCreep extends Readonly<Record<End, CreepLaw>> {
+  readonly polymer: PrintedMaterial;
+  /** °C */
+  readonly serviceTemperature: number;
+}
 
 /**
  * Creep of a polymer at service temperature, at both ends and in the middle of what is known of it.
@@ -34,16 +37,8 @@ export function polymerCreep(polymer: PrintedMaterial, serviceTemperature: numbe
       }),
       strengthShareAt(polymer, serviceTemperature, end),
     );
-  return { low: lawAt('low'), middle: lawAt('middle'), high: lawAt('high') };
+  return { polymer, serviceTemperature, low: lawAt('low'), middle: lawAt('middle'), high: lawAt('high') };
 }
 
 /** Whether the ends of what is known of a polymer's creep differ. */
 export const isCreepInDoubt = ({ low, high }: PolymerCreep): boolean => low.m !== high.m || low.n !== high.n;
-
-/** Creep factor put into a formula: the most that the polymer may have crept, with its range. */
-export function creepEntry(creep: PolymerCreep, hours: number): Entry {
-  // The less stiffness is left, the greater the factor: the ends change places.
-  const at = (end: End) => creepFactorOf(creep[end], hours);
-  const ends = { low: at('high'), middle: at('middle'), high: at('low') };
-  return carefulEntry('c', { value: ends.high, ends }, '-');
-}

@@ -4,7 +4,7 @@ import type { CreepLaw } from './findley.ts';
  * How creep grows as strength falls with temperature, [-]: one remembered point, printed PLA after 1000 h, whose modulus
  * ratio falls from 0.60 at 23 °C to 0.25 at 40 °C while its strength falls to 0.54: (1/0.25 − 1)/(1/0.60 − 1) = 4.5 = 0.54^−2.4.
  */
-const GROWTH_EXPONENT = 2.4;
+export const GROWTH_EXPONENT = 2.4;
 
 /**
  * Creep law of a warm plastic from its law at 23 °C.

@@ -72,7 +72,8 @@ export function frustumStiffness(frustum: Frustum): Derived {
     symbol: 'k',
     value: (TAN_HALF_ANGLE * Math.PI * E * d) / Math.log(ratio),
     unit: 'N/mm',
-    formula: '0.5774 · π · E · d/ln((1.155 · t + D − d) · (D + d)/((1.155 · t + D + d) · (D − d)))',
+    formula:
+      'tan 30° · π · E · d/ln((2 · tan 30° · t + D − d) · (D + d)/((2 · tan 30° · t + D + d) · (D − d)))',
     entries: [entry('t', t, 'mm'), entry('D', D, 'mm'), entry('d', d, 'mm'), entry('E', E, 'MPa')],
     source: 'shigley',
     standing: 'published',

@@ -62,7 +62,7 @@ function momentOf(
   insert: Insert,
 ): Moment & { readonly loop: CreepingLoop } {
   const frame = frameOf(joint);
-  const { found, actives, conversion, left, grip, loop } = tighten(joint, insert, frame);
+  const { found, actives, conversion, left, grip, loop, life } = tighten(joint, insert, frame);
   const situation = situationOf(frame.surroundings, found);
   return {
     id,
@@ -71,8 +71,8 @@ function momentOf(
     creep: frame.creep,
     actives,
     conversion,
-    leastLeft: left,
-    left: preloadOnCreptHost(loop, joint.loads),
+    leastLeft: left.from,
+    left: preloadOnCreptHost(loop, life),
     shares: pullShares(joint, situation, grip),
     loop,
   };

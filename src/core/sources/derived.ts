@@ -48,30 +48,35 @@ export function entryFrom(derived: Derived): Entry {
   return { symbol: derived.symbol, value: derived.value, unit: derived.unit, from: derived };
 }
 
-/** A computed number put into a further formula, whose way is made once, when it is asked for. */
-export function entryLater(symbol: string, value: number, unit: CoreUnit, way: () => Derived): Entry {
-  let made: Derived | undefined;
-  return {
-    symbol,
-    value,
-    unit,
-    get from() {
-      made ??= way();
-      return made;
-    },
-  };
+/** An entry whose way is made when it is asked for. A class: its getter costs a ranking nothing, one of its own much. */
+export class LateEntry implements Entry {
+  readonly symbol: string;
+  readonly value: number;
+  readonly unit: CoreUnit;
+  readonly #way: () => Derived;
+  #made: Derived | undefined;
+
+  constructor(symbol: string, value: number, unit: CoreUnit, way: () => Derived) {
+    this.symbol = symbol;
+    this.value = value;
+    this.unit = unit;
+    this.#way = way;
+  }
+
+  get from(): Derived {
+    this.#made ??= this.#way();
+    return this.#made;
+  }
 }
 
-/** A computed number whose values put in are listed once, when they are asked for: a ranking never does. */
-export function derivedLater(number: Omit<Derived, 'entries'>, entries: () => readonly Entry[]): Derived {
-  let listed: readonly Entry[] | undefined;
-  return {
-    ...number,
-    get entries() {
-      listed ??= entries();
-      return listed;
-    },
-  };
+/** A computed number put into a further formula, whose way is made once, when it is asked for. */
+export const entryLater = (symbol: string, value: number, unit: CoreUnit, way: () => Derived): LateEntry =>
+  new LateEntry(symbol, value, unit, way);
+
+/** An entry under the symbol that a formula has for it; a spread would lose a way that is made later. */
+export function entryAs(symbol: string, one: Entry): Entry {
+  const { value, unit, from } = one;
+  return from === undefined ? { symbol, value, unit } : { symbol, value, unit, from };
 }
 
 /** A number some of whose values put in were computed before: each by its symbol, with the way to it. */

@@ -1,6 +1,7 @@
 import type { FormulaNode, Operator } from '../../../src/app/derivation/formula-node.ts';
 import { parseFormula } from '../../../src/app/derivation/parse-formula.ts';
-import { normalProbability } from '../../../src/core/numerics/normal-distribution.ts';
+import { normalProbability, normalQuantile } from '../../../src/core/numerics/normal-distribution.ts';
+import { studentQuantile } from '../../../src/core/numerics/student-t.ts';
 import type { Derived } from '../../../src/core/sources/derived.ts';
 
 /** Counts are rounded up with this much allowed for binary dust, as a person would with a pencil. */
@@ -24,8 +25,12 @@ const FUNCTIONS: Readonly<Record<string, (...over: readonly number[]) => number>
   exp: (of = Number.NaN) => Math.exp(of),
   sin: (of = Number.NaN) => Math.sin(of),
   cos: (of = Number.NaN) => Math.cos(of),
+  tan: (of = Number.NaN) => Math.tan(of),
+  tanh: (of = Number.NaN) => Math.tanh(of),
   round: (of = Number.NaN) => Math.round(of),
   Φ: (of = Number.NaN) => normalProbability(of),
+  z: (share = Number.NaN) => normalQuantile(share),
+  t: (share = Number.NaN, freedom = Number.NaN) => studentQuantile(share, freedom),
 };
 
 /** What the formula of a number comes to with its entries put in; undefined where it is a sentence. */

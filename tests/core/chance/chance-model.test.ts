@@ -58,7 +58,7 @@ function analytic(joint: AnswerableJoint) {
     actives,
     conversion,
     failsAt,
-    left: left.range?.middle ?? left.value,
+    left: left.from.range?.middle ?? left.value,
     inThread,
     underHead,
     perForce: inThread() + underHead(),
@@ -185,7 +185,7 @@ describe('with one scatter alone', () => {
   test('the joint is loose in 1 of 20 joints where the careful end of creep just leaves enough', () => {
     const joint = answerableJoint({ gap_mm: 0.4, loads: { pull_N: 37, shear_N: 0 } });
     const { perForce } = analytic(joint);
-    const { range } = tighten(joint, insert).left;
+    const { range } = tighten(joint, insert).left.from;
     const at = (share = Number.NaN) => only(modelAt(joint, (37 / share) * perForce), ['lost']);
     expectShare(sampled(at(range?.low), SAMPLES).outcomes.loose.count, SAMPLES, 0.05);
     expectShare(sampled(at(range?.middle), SAMPLES).outcomes.loose.count, SAMPLES, 0.5);
@@ -195,7 +195,8 @@ describe('with one scatter alone', () => {
     const { perForce, capacityOf } = analytic(overGap);
     const { loads, host } = overGap;
     const { low } = polymerCreep(host.material, loads.serviceTemperature);
-    const left = preloadOnCreptHost(tighten(overGap, insert).loop, loads).value;
+    const { loop, life } = tighten(overGap, insert);
+    const left = preloadOnCreptHost(loop, life).value;
     const torque =
       ((capacityOf('knurl-shear').median / creepFactorOf(low, loads.duration) - loads.pull) / left) *
       perForce;

@@ -48,7 +48,7 @@ describe('what joints were drawn from', () => {
     expect(drawnFrom.headFriction.high.value).toBe(friction.headOnPlastic.high);
     // δ of 95 of 100 tools over 1.960.
     expectRelative(drawnFrom.toolDeviation.value * 1.9599639845400545, overGap.tool.deviation);
-    const { range } = tighten(overGap, insert).left;
+    const { range } = tighten(overGap, insert).left.from;
     expectRelative(drawnFrom.preloadLeft?.low.value ?? 0, range?.low ?? Number.NaN);
     expectRelative(drawnFrom.preloadLeft?.high.value ?? 0, range?.high ?? Number.NaN);
   });

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { infillShearShare } from '../../../src/core/host/infill-stiffness.ts';
+import { infillShearShare, infillShearShareOf } from '../../../src/core/host/infill-stiffness.ts';
 import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const share = (density: number, family: 'prismatic' | 'cellular') =>
-  infillShearShare({ pattern: 'any', density, family });
+  infillShearShareOf({ pattern: 'any', density, family });
 
-describe('infillShearShare', () => {
+describe('infillShearShareOf', () => {
   test('of vertical walls is half their density: the mean of cos² round a circle, integrated', () => {
     const steps = 360;
     const mean = Array.from({ length: steps }, (_, i) => Math.cos((2 * Math.PI * i) / steps) ** 2).reduce(
@@ -33,5 +33,20 @@ describe('infillShearShare', () => {
         );
       }),
     );
+  });
+});
+
+describe('infillShearShare', () => {
+  test.each([
+    [0.37, 'prismatic', '½ · ρ', 'own-model'],
+    [0.29, 'cellular', 'ρ²', 'gibson-ashby'],
+    [1, 'cellular', '1, printed solid', 'own-model'],
+  ] as const)('at %d, %s, is the same number, with its formula %s', (density, family, formula, source) => {
+    expect(infillShearShare({ pattern: 'any', density, family })).toMatchObject({
+      value: share(density, family),
+      formula,
+      source,
+      entries: [{ symbol: 'ρ', value: density }],
+    });
   });
 });

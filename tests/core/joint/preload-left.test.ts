@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { creepingLoop, creepOf } from '../../../src/core/joint/clamp-loop.ts';
+import { type CreepingLoop, creepingLoop, creepOf } from '../../../src/core/joint/clamp-loop.ts';
 import { jointAt } from '../../../src/core/joint/joint-at.ts';
 import {
   bestPreloadLeft,
+  lifeOf,
   preloadLeft,
   preloadLeftAt,
+  preloadLeftOf,
   preloadOnCreptHost,
+  preloadOnCreptHostOf,
 } from '../../../src/core/joint/preload-left.ts';
 import type { AnswerableJoint } from '../../../src/core/joint/stop.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
@@ -13,12 +16,22 @@ import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
 import { polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
 import { ASA, PETG } from '../../../src/data/host-materials.ts';
 import fc from '../../support/fast-check.ts';
-import { answerableJoint, assessed, type Changes, situationWith, theInsert } from '../../support/joints.ts';
+import {
+  answerableJoint,
+  assessed,
+  type Changes,
+  given,
+  situationWith,
+  theInsert,
+} from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 /** The loop over a gap, with the creep of a joint and a stretched length of the screw, mm. */
 const loopOf = (joint: AnswerableJoint, grip: number) =>
-  creepingLoop(joint, situationWith({ gap_mm: 0.3 }), grip, creepOf(joint));
+  creepingLoop(joint, situationWith({ gap_mm: 0.3 }), given('g', grip, 'mm'), creepOf(joint));
+
+const lived = (loop: CreepingLoop, { loads }: Pick<AnswerableJoint, 'loads'>) =>
+  [loop, lifeOf(loop.creep, loads)] as const;
 
 const left = (changes: Changes) => assessed(changes).preloadLeft.value;
 
@@ -44,7 +57,7 @@ describe('preloadLeft', () => {
   });
   test('is more the longer the screw is stretched, with all else alike', () => {
     const joint = answerableJoint({ gap_mm: 0.3, loads: { duration_h: 1000, serviceTemperature_degC: 23 } });
-    const at = (grip: number) => preloadLeft(loopOf(joint, grip), joint.loads).value;
+    const at = (grip: number) => preloadLeft(...lived(loopOf(joint, grip), joint)).value;
     expect(at(9.1)).toBeGreaterThan(at(3.1));
     expect(at(3.1)).toBeGreaterThan(0.65 / 1.35);
     // A screw a thousand times as springy as the plastic loses next to nothing.
@@ -61,8 +74,10 @@ describe('preloadLeft through a life with re-tightenings', () => {
     preloadLeftAt(loopOf(given, 3.1), given.loads, hours).value;
   const never = (hours: number) => at(joint, hours);
   const worst = (duration: number, retightenings: number) => {
-    const given = jointFor(duration, retightenings);
-    return preloadLeft(loopOf(given, 3.1), given.loads).value;
+    const worn = jointFor(duration, retightenings);
+    const [loop, life] = lived(loopOf(worn, 3.1), worn);
+    expect(preloadLeftOf(loop, life)).toBe(preloadLeft(loop, life).value);
+    return preloadLeft(loop, life).value;
   };
   test('is at each time what is left since the last re-tightening: a quotient of two losses', () => {
     const twice = jointFor(9000, 2);
@@ -113,11 +128,13 @@ describe('preloadOnCreptHost', () => {
   test('takes the most creep of the host and the least of the clamped part', () => {
     const { host, clamped } = { host: jointAt(joint, 'low').host, clamped: jointAt(joint, 'high').clamped };
     const { loop } = tighten(joint, theInsert());
-    expectRelative(preloadOnCreptHost(loop, loads).value, leftIn({ ...joint, host, clamped }));
+    expectRelative(preloadOnCreptHost(...lived(loop, joint)).value, leftIn({ ...joint, host, clamped }));
+    expect(preloadOnCreptHostOf(...lived(loop, joint))).toBe(preloadOnCreptHost(...lived(loop, joint)).value);
   });
   test('is what is left where both are known', () => {
     const known = jointAt(joint, 'middle');
-    expectRelative(preloadOnCreptHost(tighten(known, theInsert()).loop, loads).value, leftIn(known));
+    const { loop } = tighten(known, theInsert());
+    expectRelative(preloadOnCreptHost(...lived(loop, joint)).value, leftIn(known));
   });
 });
 
@@ -128,8 +145,8 @@ describe('preloadLeft with a little known modulus', () => {
     const known = modulus && { modulusInPlane: { value: modulus, provenance: 'from-memory' as const } };
     return tighten({ ...joint, host: { ...joint.host, material: { ...ASA, ...known } } }, theInsert()).loop;
   };
-  const leftWith = (modulus?: number) => preloadLeft(loopWith(modulus), joint.loads);
-  const wearing = (modulus?: number) => preloadOnCreptHost(loopWith(modulus), joint.loads).value;
+  const leftWith = (modulus?: number) => preloadLeft(...lived(loopWith(modulus), joint));
+  const wearing = (modulus?: number) => preloadOnCreptHost(...lived(loopWith(modulus), joint)).value;
   test('takes the softest that it may be, 1600 MPa of ASA, and shows the stiffest, 2300 MPa', () => {
     expect(ASA.modulusInPlane).toMatchObject({ low: 1600, high: 2300, lowConfidence: true });
     const doubted = leftWith();
@@ -140,12 +157,11 @@ describe('preloadLeft with a little known modulus', () => {
   });
   test('has a way to the stiffest end too, also between re-tightenings', () => {
     for (const retightenings of [0, 2]) {
-      const loads = { ...joint.loads, retightenings };
-      const doubted = preloadLeft(loopWith(), loads);
-      expectRelative(bestPreloadLeft(loopWith(), loads).value, doubted.range?.high ?? 0);
-      expect(bestPreloadLeft(loopWith(), loads).range).toBeUndefined();
+      const through = lived(loopWith(), { loads: { ...joint.loads, retightenings } });
+      expectRelative(bestPreloadLeft(...through).value, preloadLeft(...through).range?.high ?? 0);
+      expect(bestPreloadLeft(...through).range).toBeUndefined();
     }
-    expectRelative(bestPreloadLeft(loopWith(1900), joint.loads).value, leftWith(1900).range?.high ?? 0);
+    expectRelative(bestPreloadLeft(...lived(loopWith(1900), joint)).value, leftWith(1900).range?.high ?? 0);
   });
   test('what wears the host down takes the stiffest, at which the force lasts longest', () => {
     expectRelative(wearing(), wearing(2300));

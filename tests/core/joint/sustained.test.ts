@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { sustainedCapacity } from '../../../src/core/joint/sustained.ts';
 import type { FailureMode } from '../../../src/core/pull-out/limit.ts';
+import { PETG } from '../../../src/data/host-materials.ts';
 import fc from '../../support/fast-check.ts';
 import { given } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const LAW = { m: 0.1, n: 0.5 };
-const KNOWN = { low: LAW, middle: LAW, high: LAW };
+const OF_PETG = { polymer: PETG, serviceTemperature: 37 };
+const KNOWN = { ...OF_PETG, low: LAW, middle: LAW, high: LAW };
 const CAPACITY = { median: given('F_ks', 900, 'N'), characteristic: given('R_k', 460, 'N') };
 const lasting = (mode: FailureMode, hours: number) => sustainedCapacity(mode, CAPACITY, KNOWN, hours);
 
@@ -42,7 +44,7 @@ describe('sustainedCapacity', () => {
     );
   });
   test('takes the most creep off the characteristic value, what is expected off the median (hand calculation)', () => {
-    const little = { low: { m: 0.2, n: 0.5 }, middle: LAW, high: { m: 0.05, n: 0.5 } };
+    const little = { ...OF_PETG, low: { m: 0.2, n: 0.5 }, middle: LAW, high: { m: 0.05, n: 0.5 } };
     const { median, characteristic } = sustainedCapacity('boss-tear', CAPACITY, little, 100);
     // 1 + 0.1 · 10, 1 + 0.2 · 10; at best 1 + 0.05 · 10
     expectRelative(median.value, 450);

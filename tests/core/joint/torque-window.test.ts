@@ -9,6 +9,8 @@ import {
   leastTorque,
   torqueAllowedBy,
 } from '../../../src/core/joint/torque-window.ts';
+import { entryLater } from '../../../src/core/sources/derived.ts';
+import { PETG } from '../../../src/data/host-materials.ts';
 import fc from '../../support/fast-check.ts';
 import { given, givenJoint } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
@@ -43,10 +45,10 @@ const worn = (mode: ActiveMode): ActiveMode => {
   return {
     ...mode,
     wear: {
-      creep: { low: law, middle: law, high: law },
+      creep: { polymer: PETG, serviceTemperature: 37, low: law, middle: law, high: law },
       hours: 100,
       factor: 1.6,
-      left: given('R_F', 0.7, '-'),
+      left: entryLater('R_F', 0.7, '-', () => given('R_F', 0.7, '-')),
     },
   };
 };

@@ -88,7 +88,7 @@ describe('creepFactorOf', () => {
 describe('creepFactor', () => {
   test('carries law and time', () => {
     const factor = creepFactor({ m: 0.0909, n: 0.154 }, 24);
-    expect(factor).toMatchObject({ symbol: 'φ', unit: '-', source: 'findley-iso-899', standing: 'estimate' });
+    expect(factor).toMatchObject({ symbol: 'c', unit: '-', source: 'findley-iso-899', standing: 'estimate' });
     expect(factor.entries.map(({ symbol, value }) => [symbol, value])).toEqual([
       ['m', 0.0909],
       ['t', 24],

@@ -14,8 +14,9 @@ const seated = (seat: SeatKind, floor = 3.1): Situation => ({
   seat,
   engagement: given('L_E', 4.6, 'mm'),
 });
+const gripOf = (length: number) => given('g', length, 'mm');
 const share = (seat: SeatKind, changes: Changes = {}, grip = 2.7) =>
-  pullShare(answerableJoint(changes), seated(seat), grip).value;
+  pullShare(answerableJoint(changes), seated(seat), gripOf(grip)).value;
 
 // As = 5.0309 mm² (iso-898-1); kb = 205 000 · 5.0309/(2.7 + 2.3) = 206 265 N/mm.
 const SCREW = 1 / 206_265;
@@ -44,7 +45,7 @@ describe('pullShare', () => {
     expectRelative(share('far-side'), members / (members + SCREW), 1e-5);
   });
   test('over a gap is 1: the screw feels the whole pull', () => {
-    expect(pullShare(answerableJoint({ gap_mm: 0.37 }), seated('over-gap'), 3.07)).toMatchObject({
+    expect(pullShare(answerableJoint({ gap_mm: 0.37 }), seated('over-gap'), gripOf(3.07))).toMatchObject({
       symbol: 'Φ',
       value: 1,
       entries: [{ symbol: 'gap', value: 0.37 }],
@@ -55,7 +56,7 @@ describe('pullShare', () => {
     expect(share('on-insert', { clamped: { material: 'petg' } })).toBeGreaterThan(share('on-insert'));
   });
   test('says that it is an estimate, of both stiffnesses', () => {
-    expect(pullShare(answerableJoint(), seated('on-insert'), 2.7)).toMatchObject({
+    expect(pullShare(answerableJoint(), seated('on-insert'), gripOf(2.7))).toMatchObject({
       standing: 'estimate',
       entries: [{ symbol: 'k_b' }, { symbol: 'k_m' }],
     });
@@ -67,7 +68,7 @@ describe('pullShares', () => {
 
   test('of a lid of ASA, 1600 to 2300 MPa, is 0.915 to 0.939, and 0.929 is expected (hand calculation)', () => {
     // kc of the aluminium lid above, times E/70 000: 13 337.3, 15 837.9 and 19 172.3 N/mm beside 206 265 N/mm
-    const { most, least } = pullShares(lid('asa'), seated('on-insert'), 2.7);
+    const { most, least } = pullShares(lid('asa'), seated('on-insert'), gripOf(2.7));
     expectPublished(most.value, '0.9393');
     expectPublished(least.value, '0.9150');
     expectPublished(most.range?.middle ?? 0, '0.9287');
@@ -75,9 +76,9 @@ describe('pullShares', () => {
     expect([least.range?.low, least.range?.high]).toEqual([least.value, most.value]);
   });
   test('are one where the moduli are known, with no range', () => {
-    const { most, least } = pullShares(lid('petg'), seated('on-plastic'), 3.3);
+    const { most, least } = pullShares(lid('petg'), seated('on-plastic'), gripOf(3.3));
     expect(most).toBe(least);
-    expect(most).toEqual(pullShare(lid('petg'), seated('on-plastic'), 3.3));
+    expect(most).toEqual(pullShare(lid('petg'), seated('on-plastic'), gripOf(3.3)));
     expect(most.range).toBeUndefined();
   });
   test('of two plastics that are little known lie at ends of both, with the share between', () => {
@@ -85,8 +86,8 @@ describe('pullShares', () => {
     if (material?.melts !== true) throw new Error('PLA+ is in the tables');
     for (const seat of ['on-insert', 'on-plastic', 'far-side'] as const) {
       const situation = { ...seated(seat), material };
-      const { most, least } = pullShares(lid('asa'), situation, 4.1);
-      const middle = pullShare(lid('asa'), situation, 4.1).value;
+      const { most, least } = pullShares(lid('asa'), situation, gripOf(4.1));
+      const middle = pullShare(lid('asa'), situation, gripOf(4.1)).value;
       expect(least.value).toBeLessThan(middle);
       expect(most.value).toBeGreaterThan(middle);
       expect(most.value).toBeLessThan(1);
