@@ -2,7 +2,7 @@ import type { End } from '../host/little-known.ts';
 import { isCreepInDoubt, type PolymerCreep } from '../relaxation/polymer-creep.ts';
 import { lastRetightening, RETIGHTENING_HOURS } from '../relaxation/retightening.ts';
 import { type Derived, rangeOfCareful } from '../sources/derived.ts';
-import type { CreepingLoop, JointCreep } from './clamp-loop.ts';
+import type { CreepingLoop, JointCreep, Plastic } from './clamp-loop.ts';
 import type { Joint } from './joint.ts';
 import { leastBy } from './least-by.ts';
 import {
@@ -24,8 +24,8 @@ export interface Life {
   readonly spans: readonly CreptSpan[];
   /** The last of them: until the end of the time under load. */
   readonly atEnd: CreptSpan;
-  /** The ends of what is in doubt of both plastics, each with each. */
-  readonly ends: readonly Knowledge[];
+  /** Where each plastic may be taken: the ends of what is in doubt. */
+  readonly ends: Readonly<Record<Plastic, readonly Taken[]>>;
 }
 
 const EXPECTED: Taken = { creep: 'middle', modulus: 'middle' };
@@ -63,7 +63,7 @@ function lifeAt({ creep }: CreepingLoop, { retightenings }: Loads, hours: number
 const livedThrough = (creep: JointCreep, spans: readonly Span[], atEnd: Span): Life => ({
   spans: spans.map((span) => creptOver(creep, span)),
   atEnd: creptOver(creep, atEnd),
-  ends: endsOf(creep.host).flatMap((host) => endsOf(creep.clamped).map((clamped) => ({ host, clamped }))),
+  ends: { host: endsOf(creep.host), clamped: endsOf(creep.clamped) },
 });
 
 /** Where a plastic may be taken: the ends of what is in doubt. */
@@ -85,8 +85,21 @@ function endsOf(creep: PolymerCreep | undefined): readonly Taken[] {
  */
 export function preloadLeftOf(loop: CreepingLoop, { spans, ends }: Life): number {
   let least = 1;
-  for (const known of ends) {
-    for (const span of spans) least = Math.min(least, shareLeftOf(loop, span, known));
+  for (const { atFirst, atLast } of spans) {
+    // Every plastic at every end with every other: shareLeftOf, without working out its sums anew for each.
+    const leastFrom = (at: number, first: number, last: number): number => {
+      const link = loop.links[at];
+      if (link === undefined) return first / last;
+      const { of, compliance } = link;
+      let smallest = 1;
+      for (const { creep, modulus } of ends[of]) {
+        const more = compliance[modulus];
+        const share = leastFrom(at + 1, first + more * atFirst[of][creep], last + more * atLast[of][creep]);
+        smallest = Math.min(smallest, share);
+      }
+      return smallest;
+    };
+    least = Math.min(least, leastFrom(0, loop.elasticCompliance, loop.elasticCompliance));
   }
   return least;
 }
@@ -181,6 +194,11 @@ export const preloadOnCreptHost = (loop: CreepingLoop, { atEnd }: Life): Derived
 const leastAt = (loop: CreepingLoop, { spans }: Life, known: Knowledge) =>
   leastBy(spans, (span) => shareLeftOf(loop, span, known));
 
-/** The same at every end of what is in doubt. */
+/** The same at every end of what is in doubt of both plastics, each with each. */
 const leastAtEnds = (loop: CreepingLoop, life: Life) =>
-  life.ends.map((known) => ({ known, ...leastAt(loop, life, known) }));
+  life.ends.host.flatMap((host) =>
+    life.ends.clamped.map((clamped) => {
+      const known = { host, clamped };
+      return { known, ...leastAt(loop, life, known) };
+    }),
+  );
