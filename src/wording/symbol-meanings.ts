@@ -12,7 +12,7 @@ import { TORQUE_MEANINGS } from './torque-meanings.ts';
 
 /**
  * What a symbol stands for. Where two quantities share a symbol, the key names the unit ("T N·mm"), the symbol of
- * the quantity it goes into ("s@R_k") or the source of its own derivation ("q@own-model"); these come first.
+ * the quantity it goes into ("s@n") or the source of its own derivation ("q@own-model"); these come first.
  */
 export const MEANINGS: Readonly<Record<string, string>> = {
   ...INSERT_MEANINGS,

@@ -4,6 +4,8 @@ import { given, situationWith } from './joints.ts';
 /** Round strengths that nobody could mistake for one another, MPa. */
 const STRENGTHS = { knurlShear: 25.4, printedShear: 13.7, alongAxis: 29, hoop: 43, compressive: 57 };
 
+const SYMBOLS = { knurlShear: 'τ', printedShear: 'τ_p', alongAxis: 'σ_a', hoop: 'σ_h', compressive: 'σ_c' };
+
 /** A situation whose every number is set by the test; lengths mm, stresses MPa. */
 export interface Numbers {
   readonly knurl?: number;
@@ -45,7 +47,7 @@ export function situationOfNumbers(numbers: Numbers = {}): Situation {
     },
   );
   const stresses = { ...STRENGTHS, ...numbers.strengths };
-  const stress = (key: keyof typeof STRENGTHS) => given(key, stresses[key], 'MPa');
+  const stress = (key: keyof typeof STRENGTHS) => given(SYMBOLS[key], stresses[key], 'MPa');
   const set = (symbol: string, value: number | undefined, unit: 'mm' | '-', otherwise: Situation['wall']) =>
     value === undefined ? otherwise : given(symbol, value, unit);
   return {

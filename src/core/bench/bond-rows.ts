@@ -1,6 +1,6 @@
 import { bondInterval } from '../evidence/bond-prediction.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
-import { studentQuantile } from '../numerics/student-t.ts';
+import { studentQuantileWay } from '../numerics/quantile-ways.ts';
 import {
   type Bond,
   bondFactor,
@@ -91,7 +91,7 @@ export function bondRows({ setting, tested, findings }: SetupEvidence): BondRows
 
 function rowOfBond({ factor, scatter }: Pick<Bond, 'factor' | 'scatter'>, centre: number) {
   const { low, high } = bondInterval(
-    { centre, scale: scatter.deviation, freedom: scatter.freedom },
+    { centre, scale: scatter.deviation.value, freedom: scatter.freedom },
     INTERVAL_SHARE,
   );
   return {
@@ -106,7 +106,7 @@ function endOf(
   factor: Derived,
   { quantile, deviation, source }: LogScatter,
 ): Derived {
-  const entries = [entryFrom(factor), entry('t', quantile, '-'), entry('s', deviation, '-')];
+  const entries = [entryFrom(factor), quantile, deviation];
   return { ...end, unit: '-', entries, source, standing: factor.standing };
 }
 
@@ -134,13 +134,13 @@ export function bondBelow(
 }
 
 function belowOf({ factor, scatter }: Pick<Bond, 'factor' | 'scatter'>, share: number): Derived {
-  const t = studentQuantile(share, scatter.freedom);
+  const t = studentQuantileWay('t', { share, freedom: entry('ν', scatter.freedom, '-') });
   return {
     symbol: 'η_p',
-    value: factor.value * Math.exp(t * scatter.deviation),
+    value: factor.value * Math.exp(t.value * scatter.deviation.value),
     unit: '-',
     formula: 'η · exp(t · s)',
-    entries: [entryFrom(factor), entry('t', t, '-'), entry('s', scatter.deviation, '-')],
+    entries: [entryFrom(factor), entryFrom(t), scatter.deviation],
     source: scatter.source,
     standing: factor.standing,
   };

@@ -1,29 +1,47 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { InsertAxis } from './host.ts';
-import { strengthAt } from './little-known.ts';
+import { type LittleKnownRow, strengthAt } from './little-known.ts';
 import type { MaterialValue, PrintedMaterial } from './material.ts';
 import { strengthLeft } from './temperature.ts';
 
 /** Shear over tension by distortion energy, 1/√3, [-]. */
 const SHEAR_PER_TENSION = 1 / Math.sqrt(3);
 
-/** Ends of a little known strength, scaled; nothing where it is well enough known. */
-const rangeOf = (row: MaterialValue, scale: number): Pick<Derived, 'range'> =>
+/** A strength; of one that is little known with the row that it comes from. */
+export interface Strength extends Derived {
+  readonly littleKnown?: LittleKnownRow;
+}
+
+/** Symbols of the ends of a row. */
+const ENDS = {
+  shear: { low: 'τ_low', high: 'τ_high' },
+  tension: { low: 'σ_low', high: 'σ_high' },
+} as const;
+
+/** Row and ends of a little known strength, these scaled; nothing where it is well enough known. */
+const doubtOf = (
+  row: MaterialValue,
+  symbol: string,
+  scale: number,
+): Pick<Strength, 'range' | 'littleKnown'> =>
   row.lowConfidence === true
-    ? { range: { low: scale * strengthAt(row, 'low'), high: scale * strengthAt(row, 'high') } }
+    ? {
+        range: { low: scale * strengthAt(row, 'low'), high: scale * strengthAt(row, 'high') },
+        littleKnown: { row, symbols: { value: symbol, ...(symbol === 'τ_il' ? ENDS.shear : ENDS.tension) } },
+      }
     : {};
 
 /** Strengths of the printed part at service temperature, MPa, named for what they do round an insert. */
 export interface HostStrengths {
   /** Shear of the remelted plastic that fills the knurl. */
-  readonly knurlShear: Derived;
+  readonly knurlShear: Strength;
   /** Shear on printed cylinders round the insert. */
-  readonly printedShear: Derived;
+  readonly printedShear: Strength;
   /** Tension along the insert's axis. */
-  readonly alongAxis: Derived;
+  readonly alongAxis: Strength;
   /** Tension round the insert. */
-  readonly hoop: Derived;
-  readonly compressive: Derived;
+  readonly hoop: Strength;
+  readonly compressive: Strength;
 }
 
 /**
@@ -53,7 +71,7 @@ export function hostStrengths(
   serviceTemperature: number,
 ): HostStrengths {
   const theta = strengthLeft(material, serviceTemperature);
-  const scaled = (symbol: string, row: MaterialValue, given: string): Derived => ({
+  const scaled = (symbol: string, row: MaterialValue, given: string): Strength => ({
     symbol,
     value: theta.value * row.value,
     unit: 'MPa',
@@ -62,7 +80,7 @@ export function hostStrengths(
     source: 'printed-materials',
     // Never better than an estimate: the row is somebody else's print.
     standing: 'estimate',
-    ...rangeOf(row, theta.value),
+    ...doubtOf(row, given, theta.value),
   });
   const inPlane = material.tensileInPlane;
   const across = material.tensileAcrossLayers;
@@ -76,7 +94,7 @@ export function hostStrengths(
       entries: [entryFrom(theta), entry('σ_xy', inPlane.value, 'MPa')],
       source: 'own-model',
       standing: 'estimate',
-      ...rangeOf(inPlane, theta.value * SHEAR_PER_TENSION),
+      ...doubtOf(inPlane, 'σ_xy', theta.value * SHEAR_PER_TENSION),
     },
     printedShear: scaled('τ_p', material.shearBetweenLayers, 'τ_il'),
     alongAxis: scaled('σ_a', alongBuild ? across : inPlane, alongBuild ? 'σ_z' : 'σ_xy'),

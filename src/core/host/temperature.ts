@@ -136,7 +136,9 @@ export function rememberedStrength(ratios: RememberedRatios, temperature: number
   };
 }
 
-const rowEntries = (side: 'a' | 'b', row: RememberedRatios[number]): readonly Entry[] => [
-  carefulEntry(`r_${side}`, sharesOf(row.ratio, 'low'), '-'),
-  entry(`T_${side}`, row.temperature, '°C'),
+const SIDES = { a: { ratio: 'r_a', temperature: 'T_a' }, b: { ratio: 'r_b', temperature: 'T_b' } } as const;
+
+const rowEntries = (side: keyof typeof SIDES, row: RememberedRatios[number]): readonly Entry[] => [
+  carefulEntry(SIDES[side].ratio, sharesOf(row.ratio, 'low'), '-'),
+  entry(SIDES[side].temperature, row.temperature, '°C'),
 ];

@@ -1,5 +1,6 @@
 import { bearingArea } from '../screws/head-bearing.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { insertRing } from './insert-ring.ts';
 import type { Capacity } from './limit.ts';
 import { pressedPlastic } from './pressed-plastic.ts';
 import type { InsertRule, JointRule } from './situation.ts';
@@ -53,19 +54,10 @@ export const seatBearing: InsertRule = {
   of: 'insert',
   mode: 'seat-bearing',
   path: (seat) => (seat === 'on-insert' ? 'clamp' : 'none'),
-  capacity: ({ clamped, insert }) => {
-    const { contact } = clamped;
+  capacity: (situation) => {
+    const { contact } = situation.clamped;
     if (contact.kind === 'metal') return undefined;
-    const area = bearingArea({
-      shape: 'cylindrical',
-      outerDiameter: insert.knurlDiameter.estimate.value,
-      holeDiameter: Math.min(clamped.clearanceHole, insert.knurlDiameter.estimate.value),
-    });
-    return pressedPlastic({
-      symbol: 'F_sb',
-      area,
-      compressive: contact.compressive,
-      polymer: contact.polymer,
-    });
+    const { compressive, polymer } = contact;
+    return pressedPlastic({ symbol: 'F_sb', area: insertRing('A_p', situation), compressive, polymer });
   },
 };

@@ -1,8 +1,9 @@
 import { BETWEEN_SETUPS, PRIOR_FREEDOM, WITHIN_SETUP } from '../evidence/bond-prior.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
 import { normalQuantile } from '../numerics/normal-distribution.ts';
+import { studentQuantileWay } from '../numerics/quantile-ways.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import type { SourceId } from '../sources/sources.ts';
 
 /** Median share of the ideal shear cylinder that a heat-set knurl holds, [-], before any coupon. */
@@ -21,22 +22,36 @@ export const PRIOR_QUANTILE = studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDO
 /** How the logarithm of a capacity scatters from joint to joint: Student's t. */
 export interface LogScatter {
   readonly freedom: number;
-  /** 95 % quantile at this freedom, [-]. */
-  readonly quantile: number;
-  /** Scale, [-]. */
-  readonly deviation: number;
+  /** 95 % quantile at this freedom t, [-]. */
+  readonly quantile: Entry;
+  /** Scale s, [-]. */
+  readonly deviation: Entry;
   readonly source: SourceId;
 }
 
+const quantileEntry = (freedom: number): Entry =>
+  entryFrom(studentQuantileWay('t', { share: CHARACTERISTIC_SHARE, freedom: entry('ν', freedom, '-') }));
+
 export const UNTESTED: LogScatter = {
   freedom: PRIOR_FREEDOM,
-  quantile: PRIOR_QUANTILE,
-  deviation: PRIOR_DEVIATION,
+  quantile: quantileEntry(PRIOR_FREEDOM),
+  deviation: entryFrom({
+    symbol: 's',
+    value: PRIOR_DEVIATION,
+    unit: '-',
+    formula: '√(s_b² + s_w²)',
+    entries: [entry('s_b', BETWEEN_SETUPS, '-'), entry('s_w', WITHIN_SETUP, '-')],
+    source: 'own-model',
+    standing: 'estimate',
+  }),
   source: 'own-model',
 };
 
-/** Deviations between the ends of a range that holds 9 of 10, [-]. */
-const RANGE_IN_DEVIATIONS = 2 * normalQuantile(CHARACTERISTIC_SHARE);
+/** Share below the upper end of a range that holds 9 of 10, [-]. */
+export const RANGE_SHARE = 0.95;
+
+/** Deviations between the ends of such a range, [-]. */
+const RANGE_IN_DEVIATIONS = 2 * normalQuantile(RANGE_SHARE);
 
 /**
  * Scatter of a value of which only a range is known, taken to hold 9 of 10.
@@ -49,25 +64,6 @@ const RANGE_IN_DEVIATIONS = 2 * normalQuantile(CHARACTERISTIC_SHARE);
  */
 export const deviationOfRange = ({ low, high }: { readonly low: number; readonly high: number }): number =>
   Math.log(high / low) / RANGE_IN_DEVIATIONS;
-
-/**
- * Scatter of a capacity whose strengths are little known: their ranges come on top of it.
- *
- *     s = √(s0² + r²)        r = ln(high/low)/(2 · 1.645), the widest range of the strengths
- *
- * A range is taken to hold 9 of 10. Strengths of one material are doubtful together, so only the widest counts.
- *
- * @param scatter - scatter without the doubt s0 [-]
- * @param strengths - what the capacity is worked out with [MPa]; one without a range adds nothing
- * @returns the wider scatter
- * @source own-model range of a little known strength
- * @example 30 … 45 MPa turns 0.316 into 0.340
- */
-export function lessCertain(scatter: LogScatter, ...strengths: readonly Derived[]): LogScatter {
-  let doubt = 0;
-  for (const { range } of strengths) if (range) doubt = Math.max(doubt, deviationOfRange(range));
-  return doubt === 0 ? scatter : { ...scatter, deviation: Math.hypot(scatter.deviation, doubt) };
-}
 
 /** The bond factor of the next joint: its median, and how it scatters. */
 export interface Bond {
@@ -147,8 +143,8 @@ export const testedBond = ({ centre, scale, freedom, coupons }: Omit<TestedBond,
   },
   scatter: {
     freedom,
-    quantile: studentQuantile(CHARACTERISTIC_SHARE, freedom),
-    deviation: scale,
+    quantile: quantileEntry(freedom),
+    deviation: entry('s', scale, '-'),
     source: 'your-tests',
   },
   coupons,
@@ -170,17 +166,14 @@ export const testedBond = ({ centre, scale, freedom, coupons }: Omit<TestedBond,
  * @example 1000 N gives 510 N
  */
 export function characteristicOf(median: Derived, scatter: LogScatter = UNTESTED): Derived {
+  const { quantile, deviation, source } = scatter;
   return {
     symbol: 'R_k',
-    value: median.value * Math.exp(-scatter.quantile * scatter.deviation),
+    value: median.value * Math.exp(-quantile.value * deviation.value),
     unit: median.unit,
     formula: 'R · exp(−t · s)',
-    entries: [
-      { symbol: 'R', value: median.value, unit: median.unit, from: median },
-      entry('t', scatter.quantile, '-'),
-      entry('s', scatter.deviation, '-'),
-    ],
-    source: scatter.source,
+    entries: [{ symbol: 'R', value: median.value, unit: median.unit, from: median }, quantile, deviation],
+    source,
     standing: 'estimate',
   };
 }

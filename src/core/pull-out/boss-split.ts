@@ -1,8 +1,9 @@
 import { sharesOf } from '../host/little-known.ts';
 import { carefulEntry, type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
+import { characteristicOf, UNTESTED } from './bond.ts';
+import { lessCertain } from './less-certain.ts';
 import type { InsertRule, Situation } from './situation.ts';
-import { hoopPerPressure, pressFitPressureOf } from './thick-ring.ts';
+import { hoopPerPressure } from './thick-ring.ts';
 import { plugDiameter } from './wall-plug.ts';
 
 /** Knurl diameters beyond which more plastic round the insert adds less than a tenth to its hoop strength. */
@@ -15,8 +16,9 @@ const SPREADING_SHARE = 0.5;
 /**
  * Outside diameter of the ring that resists splitting.
  *
- *     Do = min(Db, 3·Dk) for a free boss filled by its walls
- *     Do = Dw + ρ · (min(Db, 3·Dk) − Dw) otherwise: infill beyond the walls counts by its density
+ *     Do = Dw + ρ · (Dm − Dw)        infill beyond the walls counts by its density
+ *     Do = Dm                        where the walls reach as far
+ *     Dm = min(Db, 3·Dk)             3·Dk without a free boss
  *
  * @param situation - bore, wall, knurl, boss [mm], infill density ρ [-]
  * @returns Do [mm], above Dk whenever a wall stands round the knurl
@@ -25,25 +27,25 @@ const SPREADING_SHARE = 0.5;
 export function ringDiameter(situation: Situation): Derived {
   const plug = plugDiameter(situation);
   const knurl = situation.insert.knurlDiameter.estimate;
-  const widest = Math.min(
-    situation.host.bossDiameter ?? Number.POSITIVE_INFINITY,
-    WIDEST_RING_PER_KNURL * knurl.value,
-  );
-  const walls = Math.min(plug.value, widest);
-  const density = situation.host.infill.density;
+  const { bossDiameter, infill } = situation.host;
+  const far = WIDEST_RING_PER_KNURL * knurl.value;
+  const inBoss = bossDiameter !== undefined;
+  const widest = inBoss ? Math.min(bossDiameter, far) : far;
+  const ends = inBoss ? [entry('D_b', bossDiameter, 'mm'), entryFrom(knurl)] : [entryFrom(knurl)];
+  const common = { symbol: 'D_o', unit: 'mm', source: 'own-model', standing: 'estimate' } as const;
+  if (plug.value >= widest) {
+    return {
+      ...common,
+      value: widest,
+      formula: inBoss ? 'min(D_w, D_b, 3 · D_k)' : 'min(D_w, 3 · D_k)',
+      entries: [entryFrom(plug), ...ends],
+    };
+  }
   return {
-    symbol: 'D_o',
-    value: walls + density * (widest - walls),
-    unit: 'mm',
-    formula: 'D_w + ρ · (min(D_b, 3 · D_k) − D_w)',
-    entries: [
-      entry('D_w', walls, 'mm'),
-      entry('ρ', density, '-'),
-      entry('D_b', widest, 'mm'),
-      entryFrom(knurl),
-    ],
-    source: 'own-model',
-    standing: 'estimate',
+    ...common,
+    value: plug.value + infill.density * (widest - plug.value),
+    formula: inBoss ? 'D_w + ρ · (min(D_b, 3 · D_k) − D_w)' : 'D_w + ρ · (3 · D_k − D_w)',
+    entries: [entryFrom(plug), entry('ρ', infill.density, '-'), ...ends],
   };
 }
 
@@ -63,30 +65,35 @@ export function coldSettingHoopStress(situation: Situation): Derived {
   const ring = ringDiameter(situation);
   const knurl = situation.insert.knurlDiameter.estimate;
   const { modulusInPlane, poissonRatio } = situation.material;
-  // A ring no wider than the knurl is the limit of a thin one: σ = E · (z/2)/(Dk/2).
-  const outerDiameter = Math.max(ring.value, knurl.value * (1 + Number.EPSILON * 8));
-  const kappa = hoopPerPressure(outerDiameter, knurl.value);
-  const pressure = pressFitPressureOf({
-    diametralInterference: 2 * SPREADING_SHARE * situation.bite.value,
-    diameter: knurl.value,
-    ring: { outerDiameter, modulus: modulusInPlane.value, poissonRatio: poissonRatio.value },
-  });
+  const thin = (modulusInPlane.value * SPREADING_SHARE * situation.bite.value) / (knurl.value / 2);
+  const bitten = [entry('E', modulusInPlane.value, 'MPa'), entryFrom(situation.bite), entryFrom(knurl)];
+  const common = { symbol: 'σ_set', unit: 'MPa', source: 'elasticity', standing: 'estimate' } as const;
+  if (ring.value <= knurl.value) {
+    return {
+      ...common,
+      value: thin,
+      formula: 'E · (z/2)/(D_k/2), where no ring is left',
+      entries: [...bitten, entryFrom(ring)],
+    };
+  }
+  const kappa = hoopPerPressureWay(ring, knurl);
   return {
-    symbol: 'σ_set',
-    value: kappa * pressure,
-    unit: 'MPa',
+    ...common,
+    value: (thin * kappa.value) / (kappa.value + poissonRatio.value),
     formula: 'E · (z/2)/(D_k/2) · κ/(κ + ν)',
-    entries: [
-      entry('E', modulusInPlane.value, 'MPa'),
-      entryFrom(situation.bite),
-      entryFrom(knurl),
-      entry('κ', kappa, '-'),
-      entry('ν', poissonRatio.value, '-'),
-    ],
-    source: 'elasticity',
-    standing: 'estimate',
+    entries: [...bitten, entryFrom(kappa), entry('ν', poissonRatio.value, '-')],
   };
 }
+
+const hoopPerPressureWay = (ring: Derived, knurl: Derived): Derived => ({
+  symbol: 'κ',
+  value: hoopPerPressure(ring.value, knurl.value),
+  unit: '-',
+  formula: '(D_o² + D_k²)/(D_o² − D_k²)',
+  entries: [entryFrom(ring), entryFrom(knurl)],
+  source: 'elasticity',
+  standing: 'estimate',
+});
 
 /**
  * Share of the hoop strength that a cold-set insert goes on using after it has crept.
@@ -146,11 +153,15 @@ export function bossSplitForce(situation: Situation): Derived {
   const knurl = situation.insert.knurlDiameter.estimate;
   const knurled = situation.insert.knurledLength.estimate;
   const { hoop } = situation.strengths;
-  const pressure = Math.max(0, hoop.value / hoopPerPressure(ring.value, knurl.value));
+  const common = { symbol: 'F_bs', unit: 'N', source: 'own-model', standing: 'estimate' } as const;
+  if (ring.value <= knurl.value) {
+    const entries = [entryFrom(ring), entryFrom(knurl)];
+    return { ...common, value: 0, formula: '0, where no ring is left', entries };
+  }
+  const pressure = hoop.value / hoopPerPressure(ring.value, knurl.value);
   return {
-    symbol: 'F_bs',
+    ...common,
     value: ((1 - locked.value) * pressure * Math.PI * knurl.value * knurled.value) / WEDGE,
-    unit: 'N',
     formula: '(1 − q) · σ_h · (D_o² − D_k²)/(D_o² + D_k²) · π · D_k · L_k/w',
     entries: [
       entryFrom(locked),
@@ -160,8 +171,6 @@ export function bossSplitForce(situation: Situation): Derived {
       entryFrom(knurled),
       entry('w', WEDGE, '-'),
     ],
-    source: 'own-model',
-    standing: 'estimate',
   };
 }
 

@@ -1,5 +1,6 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
+import { type Derived, entry, entryFrom, entryLater } from '../sources/derived.ts';
+import { characteristicOf, UNTESTED } from './bond.ts';
+import { lessCertain } from './less-certain.ts';
 import type { InsertRule, Situation } from './situation.ts';
 import { plugDiameter } from './wall-plug.ts';
 
@@ -16,24 +17,40 @@ import { plugDiameter } from './wall-plug.ts';
  */
 export function bossSection(situation: Situation, bossDiameter: number): Derived {
   const { bore, wall, host } = situation;
-  const inner = Math.min(plugDiameter(situation).value, bossDiameter);
-  const outer = Math.max(bossDiameter - 2 * wall.value, inner);
+  const plug = plugDiameter(situation);
+  const boss = entry('D_b', bossDiameter, 'mm');
+  const inner = bossDiameter - 2 * wall.value;
+  const common = { symbol: 'A_b', unit: 'mm²', source: 'own-model', standing: 'estimate' } as const;
+  if (inner <= plug.value) {
+    return {
+      ...common,
+      value: (Math.PI / 4) * (bossDiameter ** 2 - bore.value ** 2),
+      formula: 'π/4 · (D_b² − D_t²), walls meet',
+      entries: [boss, entryFrom(bore), entryFrom(wall), entryFrom(plug)],
+    };
+  }
   const density = host.infill.density;
-  const solid = inner ** 2 - bore.value ** 2 + bossDiameter ** 2 - outer ** 2;
-  return {
-    symbol: 'A_b',
-    value: (Math.PI / 4) * (solid + density * (outer ** 2 - inner ** 2)),
-    unit: 'mm²',
-    formula: 'π/4 · (D_w² − D_t² + D_b² − D_i² + ρ · (D_i² − D_w²))',
-    entries: [
-      entry('D_w', inner, 'mm'),
-      entryFrom(bore),
-      entry('D_b', bossDiameter, 'mm'),
-      entry('D_i', outer, 'mm'),
-      entry('ρ', density, '-'),
-    ],
+  const solid = plug.value ** 2 - bore.value ** 2 + bossDiameter ** 2 - inner ** 2;
+  const innerWay = (): Derived => ({
+    symbol: 'D_i',
+    value: inner,
+    unit: 'mm',
+    formula: 'D_b − 2 · t',
+    entries: [boss, entryFrom(wall)],
     source: 'own-model',
     standing: 'estimate',
+  });
+  return {
+    ...common,
+    value: (Math.PI / 4) * (solid + density * (inner ** 2 - plug.value ** 2)),
+    formula: 'π/4 · (D_w² − D_t² + D_b² − D_i² + ρ · (D_i² − D_w²))',
+    entries: [
+      entryFrom(plug),
+      entryFrom(bore),
+      boss,
+      entryLater('D_i', inner, 'mm', innerWay),
+      entry('ρ', density, '-'),
+    ],
   };
 }
 

@@ -1,4 +1,5 @@
-import { type LogScatter, lessCertain } from './bond.ts';
+import type { LogScatter } from './bond.ts';
+import { lessCertain } from './less-certain.ts';
 import type { Situation } from './situation.ts';
 
 /**

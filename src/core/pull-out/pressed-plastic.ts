@@ -1,7 +1,9 @@
 import { sharesOf } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
+import type { Strength } from '../host/strengths.ts';
 import { carefulEntry, type Derived, entryFrom } from '../sources/derived.ts';
-import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
+import { characteristicOf, UNTESTED } from './bond.ts';
+import { lessCertain } from './less-certain.ts';
 import type { Capacity } from './limit.ts';
 
 /**
@@ -19,7 +21,7 @@ import type { Capacity } from './limit.ts';
 export function pressedPlastic(pressed: {
   readonly symbol: string;
   readonly area: Derived;
-  readonly compressive: Derived;
+  readonly compressive: Strength;
   readonly polymer: PrintedMaterial;
 }): Capacity {
   const { symbol, area, compressive, polymer } = pressed;

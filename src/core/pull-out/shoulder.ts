@@ -1,5 +1,7 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
+import { type Derived, entryFrom } from '../sources/derived.ts';
+import { characteristicOf, UNTESTED } from './bond.ts';
+import { insertRing } from './insert-ring.ts';
+import { lessCertain } from './less-certain.ts';
 import { pressedPlastic } from './pressed-plastic.ts';
 import type { InsertRule, ModeRule, Situation } from './situation.ts';
 
@@ -13,19 +15,7 @@ import type { InsertRule, ModeRule, Situation } from './situation.ts';
  * @source own-model annulus
  * @example knurl 6.86, hole 5.5 mm gives 13.2 mm²
  */
-export function shoulderArea(situation: Situation): Derived {
-  const knurl = situation.insert.knurlDiameter.estimate;
-  const hole = situation.clamped.clearanceHole;
-  return {
-    symbol: 'A_sh',
-    value: Math.max(0, (Math.PI / 4) * (knurl.value ** 2 - hole ** 2)),
-    unit: 'mm²',
-    formula: 'max(0, π/4 · (D_k² − d_h²))',
-    entries: [entryFrom(knurl), entry('d_h', hole, 'mm')],
-    source: 'your-measurement',
-    standing: 'measured',
-  };
-}
+export const shoulderArea = (situation: Situation): Derived => insertRing('A_sh', situation);
 
 const farSideOnly: ModeRule['path'] = (seat) => (seat === 'far-side' ? 'clamp' : 'none');
 

@@ -1,6 +1,6 @@
 import type { Host } from '../host/host.ts';
 import type { InsertMetal, PrintedMaterial } from '../host/material.ts';
-import type { HostStrengths } from '../host/strengths.ts';
+import type { HostStrengths, Strength } from '../host/strengths.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
 import type { BearingFace } from '../screws/head-bearing.ts';
@@ -12,7 +12,7 @@ import type { Capacity, FailureMode, LoadPath, SeatKind } from './limit.ts';
 /** What the head presses on: metal up to a limiting pressure, or a polymer with its strength at service temperature. */
 export type Contact =
   | { readonly kind: 'metal'; readonly limitingPressure: number }
-  | { readonly kind: 'printed'; readonly polymer: PrintedMaterial; readonly compressive: Derived };
+  | { readonly kind: 'printed'; readonly polymer: PrintedMaterial; readonly compressive: Strength };
 
 /** Everything that a failure mode may ask of a joint. Lengths mm, stresses MPa. */
 export interface Situation {

@@ -23,13 +23,13 @@ export const insertThreadStrips: InsertRule = {
   mode: 'insert-thread',
   path: () => 'clamp',
   capacity: ({ screw, engagement, insertMetal }) => {
-    const area = insertStrippingArea(screw.thread, engagement.value);
+    const area = insertStrippingArea(screw.thread, engagement);
     const force = (symbol: string, shear: number): Derived => ({
       symbol,
       value: shear * area.value,
       unit: 'N',
       formula: 'τ_b · A_Sn',
-      entries: [entry('τ_b', shear, 'MPa'), entryFrom(area), entryFrom(engagement)],
+      entries: [entry('τ_b', shear, 'MPa'), entryFrom(area)],
       source: 'fed-std-h28-2',
       standing: 'published',
     });
@@ -53,14 +53,14 @@ export const screwThreadStrips: InsertRule = {
   mode: 'screw-thread',
   path: () => 'clamp',
   capacity: ({ screw, engagement }) => {
-    const area = screwStrippingArea(screw.thread, engagement.value);
+    const area = screwStrippingArea(screw.thread, engagement);
     const strength = screw.propertyClass.tensileStrengthMin;
     const median: Derived = {
       symbol: 'F_st',
       value: SHEAR_PER_TENSION * strength * area.value,
       unit: 'N',
       formula: 'R_m/√3 · A_Ss',
-      entries: [entry('R_m', strength, 'MPa'), entryFrom(area), entryFrom(engagement)],
+      entries: [entry('R_m', strength, 'MPa'), entryFrom(area)],
       source: 'fed-std-h28-2',
       standing: 'published',
     };

@@ -1,6 +1,7 @@
 import { infillStrength } from '../host/infill-strength.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { characteristicOf, lessCertain, UNTESTED } from './bond.ts';
+import { characteristicOf, UNTESTED } from './bond.ts';
+import { lessCertain } from './less-certain.ts';
 import type { InsertRule, Situation } from './situation.ts';
 
 /**
@@ -46,34 +47,38 @@ export function wallPlugForce(situation: Situation): Derived {
   const { strengths, depth, floor, host, bore } = situation;
   const plug = plugDiameter(situation);
   const phi = infillStrength(host.infill);
-  const skin = Math.min(host.topSkin, depth.value);
-  const sides =
-    strengths.printedShear.value * Math.PI * plug.value * (phi.value * (depth.value - skin) + skin);
+  const sides = host.topSkin < depth.value ? 'skin-and-infill' : 'skin';
+  const height = sides === 'skin' ? depth.value : phi.value * (depth.value - host.topSkin) + host.topSkin;
   // A hole that goes through has no plastic below its plug to tear off from.
   const goesThrough = floor.value <= 0;
   const end = goesThrough
     ? 0
     : strengths.alongAxis.value * (Math.PI / 4) * (plug.value ** 2 - bore.value ** 2);
-  const entries = [
-    entryFrom(strengths.printedShear),
-    entryFrom(plug),
-    entryFrom(phi),
-    entryFrom(depth),
-    entry('t_s', skin, 'mm'),
-  ];
+  const entries = [entryFrom(strengths.printedShear), entryFrom(plug), entryFrom(depth)];
+  if (sides === 'skin-and-infill') entries.push(entryFrom(phi), entry('t_s', host.topSkin, 'mm'));
   if (!goesThrough) entries.push(entryFrom(strengths.alongAxis), entryFrom(bore));
   return {
     symbol: 'F_wp',
-    value: sides + end,
+    value: strengths.printedShear.value * Math.PI * plug.value * height + end,
     unit: 'N',
-    formula: goesThrough
-      ? 'τ_p · π · D_w · (φ · (T − t_s) + t_s)'
-      : 'τ_p · π · D_w · (φ · (T − t_s) + t_s) + σ_a · π/4 · (D_w² − D_t²)',
+    formula: PLUG_FORMULAS[sides][goesThrough ? 'through' : 'blind'],
     entries,
     source: 'own-model',
     standing: 'estimate',
   };
 }
+
+/** By what shears along the plug, and by whether the hole ends in the part. */
+const PLUG_FORMULAS = {
+  skin: {
+    through: 'τ_p · π · D_w · T',
+    blind: 'τ_p · π · D_w · T + σ_a · π/4 · (D_w² − D_t²)',
+  },
+  'skin-and-infill': {
+    through: 'τ_p · π · D_w · (φ · (T − t_s) + t_s)',
+    blind: 'τ_p · π · D_w · (φ · (T − t_s) + t_s) + σ_a · π/4 · (D_w² − D_t²)',
+  },
+} as const;
 
 /** Wall plug: not there where the walls fill a free boss. */
 export const wallPlug: InsertRule = {

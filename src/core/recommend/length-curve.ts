@@ -59,7 +59,7 @@ export function lengthCurve(
       length,
       ...pulled,
       torqueOut: bandOf(capacityOf(near, 'torque-out')),
-      jackOut: jackedOut(pulled, { slippery, sticky, quantile: near.found.bond.scatter.quantile }),
+      jackOut: jackedOut(pulled, { slippery, sticky, quantile: near.found.bond.scatter.quantile.value }),
       jackOutTorque: pulled.median * slippery,
       ...(dial === undefined ? {} : { dial }),
     };

@@ -1,5 +1,5 @@
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { stressAreaOf, tensileStressArea } from './stress-area.ts';
+import { tensileStressArea } from './stress-area.ts';
 import type { Thread } from './thread.ts';
 
 /**
@@ -43,14 +43,14 @@ export function insertStrippingAreaOf(thread: Thread, engagement: number): numbe
  * @source bickford strip-area table, reproduced within 0.01 %
  * @example M5, LE 5 mm gives 35.37 mm²
  */
-export function screwStrippingArea(thread: Thread, engagement: number): Derived {
+export function screwStrippingArea(thread: Thread, engagement: Derived): Derived {
   return {
     symbol: 'A_Ss',
-    value: screwStrippingAreaOf(thread, engagement),
+    value: screwStrippingAreaOf(thread, engagement.value),
     unit: 'mm²',
     formula: 'π · (L_E/P) · D_1max · (P/2 + (d_2min − D_1max)/√3)',
     entries: [
-      entry('L_E', engagement, 'mm'),
+      entryFrom(engagement),
       entry('P', thread.pitch, 'mm'),
       entry('D_1max', thread.limits.internalMinorMax, 'mm'),
       entry('d_2min', thread.limits.externalPitchMin, 'mm'),
@@ -75,14 +75,14 @@ export function screwStrippingArea(thread: Thread, engagement: number): Derived 
  * @source bickford strip-area table, reproduced within 0.01 %
  * @example M6, LE 6 mm gives 73.15 mm²
  */
-export function insertStrippingArea(thread: Thread, engagement: number): Derived {
+export function insertStrippingArea(thread: Thread, engagement: Derived): Derived {
   return {
     symbol: 'A_Sn',
-    value: insertStrippingAreaOf(thread, engagement),
+    value: insertStrippingAreaOf(thread, engagement.value),
     unit: 'mm²',
     formula: 'π · (L_E/P) · d_min · (P/2 + (d_min − D_2max)/√3)',
     entries: [
-      entry('L_E', engagement, 'mm'),
+      entryFrom(engagement),
       entry('P', thread.pitch, 'mm'),
       entry('d_min', thread.limits.externalMajorMin, 'mm'),
       entry('D_2max', thread.limits.internalPitchMax, 'mm'),
@@ -115,21 +115,55 @@ export interface ThreadPair {
  */
 export function engagementForEqualStrength(pair: ThreadPair): Derived {
   const { thread, screwTensileStrength, insertTensileStrength } = pair;
-  const As = stressAreaOf(thread);
-  const screwAreaPerLength = screwStrippingAreaOf(thread, 1);
-  const J =
-    (screwAreaPerLength * screwTensileStrength) / (insertStrippingAreaOf(thread, 1) * insertTensileStrength);
-  return {
-    symbol: 'L_e',
-    value: ((2 * As) / screwAreaPerLength) * Math.max(1, J),
-    unit: 'mm',
-    formula: '2 · A_s/(A_Ss/L_E) · max(1, J)',
+  const area = tensileStressArea(thread);
+  const screw = areaForEachMillimetre('A_Ss/L_E', screwStrippingArea, thread);
+  const insert = areaForEachMillimetre('A_Sn/L_E', insertStrippingArea, thread);
+  const ratio: Derived = {
+    symbol: 'J',
+    value: (screw.value * screwTensileStrength) / (insert.value * insertTensileStrength),
+    unit: '-',
+    formula: 'A_Ss/L_E · R_m/(A_Sn/L_E · R_i)',
     entries: [
-      entryFrom(tensileStressArea(thread)),
-      entry('A_Ss/L_E', screwAreaPerLength, 'mm'),
-      entry('J', J, '-'),
+      entryFrom(screw),
+      entry('R_m', screwTensileStrength, 'MPa'),
+      entryFrom(insert),
+      entry('R_i', insertTensileStrength, 'MPa'),
     ],
     source: 'machinery-handbook',
     standing: 'published',
   };
+  return {
+    symbol: 'L_e',
+    value: ((2 * area.value) / screw.value) * Math.max(1, ratio.value),
+    unit: 'mm',
+    formula: '2 · A_s/(A_Ss/L_E) · max(1, J)',
+    entries: [entryFrom(area), entryFrom(screw), entryFrom(ratio)],
+    source: 'machinery-handbook',
+    standing: 'published',
+  };
 }
+
+const ONE_MILLIMETRE: Derived = {
+  symbol: 'L_E',
+  value: 1,
+  unit: 'mm',
+  formula: '1 mm',
+  entries: [],
+  source: 'machinery-handbook',
+  standing: 'published',
+};
+
+const areaForEachMillimetre = (
+  symbol: string,
+  areaOf: (thread: Thread, engagement: Derived) => Derived,
+  thread: Thread,
+): Derived => {
+  const area = areaOf(thread, ONE_MILLIMETRE);
+  return {
+    ...area,
+    symbol,
+    unit: 'mm',
+    formula: `${area.symbol}/L_E`,
+    entries: [entryFrom(area), entryFrom(ONE_MILLIMETRE)],
+  };
+};

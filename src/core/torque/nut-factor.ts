@@ -1,5 +1,5 @@
-import { type Derived, entry } from '../sources/derived.ts';
-import { type ScrewFriction, torquePerForce } from './tightening-torque.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type ScrewFriction, torqueForEachNewton } from './tightening-torque.ts';
 
 /**
  * Nut factor that stands for pitch and both frictions in T = K · F · d.
@@ -13,14 +13,14 @@ import { type ScrewFriction, torquePerForce } from './tightening-torque.ts';
  * @example M3, both frictions 0.14, DKm 4.235 mm gives 0.197
  */
 export function nutFactor(friction: ScrewFriction): Derived {
-  const perForce = torquePerForce(friction);
+  const perForce = torqueForEachNewton('M_A/F', friction);
   const d = friction.thread.nominalDiameter;
   return {
     symbol: 'K',
-    value: perForce / d,
+    value: perForce.value / d,
     unit: '-',
     formula: '(M_A/F)/d',
-    entries: [entry('M_A/F', perForce, 'mm'), entry('d', d, 'mm')],
+    entries: [entryFrom(perForce), entry('d', d, 'mm')],
     source: 'vdi-2230',
     standing: 'published',
   };

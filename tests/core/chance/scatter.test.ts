@@ -11,6 +11,7 @@ import {
 } from '../../../src/core/chance/scatter.ts';
 import { studentQuantile } from '../../../src/core/numerics/student-t.ts';
 import { characteristicOf, PRIOR_DEVIATION } from '../../../src/core/pull-out/bond.ts';
+import { entry } from '../../../src/core/sources/derived.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
@@ -46,8 +47,8 @@ describe('capacityDeviation', () => {
   test('of a knurl that coupons were pulled of gives back the scale that they say', () => {
     const scatter = {
       freedom: 9,
-      quantile: studentQuantile(0.95, 9),
-      deviation: 0.173,
+      quantile: entry('t', studentQuantile(0.95, 9), '-'),
+      deviation: entry('s', 0.173, '-'),
       source: 'your-tests',
     } as const;
     const median = given('F', 1234, 'N');

@@ -3,6 +3,7 @@ import { headBearing, seatBearing } from '../../../src/core/pull-out/bearing.ts'
 import { PETG } from '../../../src/data/host-materials.ts';
 import { situationWith } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const printed = { clamped: { material: 'petg' }, loads: { serviceTemperature_degC: 20 } };
 
@@ -33,6 +34,12 @@ describe('seatBearing', () => {
   test('is the brass ring round the clearance hole (hand calculation: π/4 · (4.93² − 3.4²))', () => {
     const found = seatBearing.capacity(situationWith(printed));
     expectRelative(found?.median.value ?? 0, PETG.compressive.value * 10.0098, 1e-4);
+  });
+  test('shows the ring as made of the knurl, which was measured, and of the clearance hole', () => {
+    const { median, characteristic } = seatBearing.capacity(situationWith(printed)) ?? {};
+    const ring = median?.entries.find(({ symbol }) => symbol === 'A_p')?.from;
+    expect(ring?.entries).toMatchObject([{ symbol: 'D_k', from: { symbol: 'D_k' } }, { symbol: 'd_h' }]);
+    expectWays(characteristic ? [characteristic] : []);
   });
   test('is no question for a metal part, nor where the part bears elsewhere', () => {
     expect(seatBearing.capacity(situationWith())).toBeUndefined();

@@ -3,13 +3,12 @@ import { studentProbability } from '../../../src/core/numerics/student-t.ts';
 import {
   bondFactor,
   characteristicOf,
-  lessCertain,
   PRIOR_DEVIATION,
   testedBond,
-  UNTESTED,
 } from '../../../src/core/pull-out/bond.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 describe('bondFactor', () => {
   test('of a hammered or cold-pressed insert is a third of a heat-set one (common practice)', () => {
@@ -36,7 +35,7 @@ describe('testedBond', () => {
   });
   test('leaves 19 of 20 joints above exp(−1.833 · 0.13) of it, t of 9 degrees of freedom (printed tables)', () => {
     const { scatter } = testedBond(tested);
-    expectPublished(scatter.quantile, '1.833');
+    expectPublished(scatter.quantile.value, '1.833');
     expectPublished(characteristicOf(given('F', 1000, 'N'), scatter).value, '788');
   });
 });
@@ -54,6 +53,13 @@ describe('characteristicOf', () => {
     );
     expectRelative(PRIOR_DEVIATION ** 2, 0.3 ** 2 + 0.1 ** 2);
   });
+  test('shows how quantile and scatter come about: 95 % with 4 degrees of freedom, between set-ups and within', () => {
+    const careful = characteristicOf(given('F', 617, 'N'));
+    expectWays([careful]);
+    const [, t, s] = careful.entries;
+    expect(t?.from?.entries).toMatchObject([{ value: 0.95 }, { value: 4 }]);
+    expect(s?.from?.entries).toMatchObject([{ value: 0.3 }, { value: 0.1 }]);
+  });
   test('keeps unit and median, and is proportional to it', () => {
     const torque = characteristicOf(given('T_out', 2718, 'N·mm'));
     expect(torque).toMatchObject({
@@ -62,25 +68,5 @@ describe('characteristicOf', () => {
       entries: [{ symbol: 'R', value: 2718 }, {}, {}],
     });
     expectRelative(torque.value / 2718, characteristicOf(given('F', 31, 'N')).value / 31);
-  });
-});
-
-describe('lessCertain', () => {
-  const known = given('τ', 21, 'MPa');
-  const doubtful = { ...known, range: { low: 30, high: 45 } };
-  test('puts ln(45/30)/3.290 on top of the scatter (hand calculation with the printed normal quantile 1.645)', () => {
-    // √(0.31623² + 0.12324²) = 0.33940
-    expectPublished(lessCertain(UNTESTED, doubtful).deviation, '0.3394');
-  });
-  test('adds nothing for a strength that is known, and takes the widest of several', () => {
-    expect(lessCertain(UNTESTED, known)).toBe(UNTESTED);
-    const wider = { ...known, range: { low: 12, high: 33 } };
-    expect(lessCertain(UNTESTED, doubtful, wider, known)).toEqual(lessCertain(UNTESTED, wider));
-  });
-  test('lowers the characteristic value and leaves the median', () => {
-    const median = given('F', 731, 'N');
-    const careful = characteristicOf(median, lessCertain(UNTESTED, doubtful));
-    expect(careful.value).toBeLessThan(characteristicOf(median).value);
-    expect(careful.entries[0]).toMatchObject({ value: 731 });
   });
 });

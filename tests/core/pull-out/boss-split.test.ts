@@ -9,6 +9,7 @@ import {
 import { PETG } from '../../../src/data/host-materials.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 import { situationOfNumbers } from '../../support/situations.ts';
+import { expectWays } from '../../support/ways.ts';
 
 describe('ringDiameter', () => {
   test('counts infill beyond the walls by its density (hand calculation: 6.7 + 0.37 · (11.3 − 6.7))', () => {
@@ -18,6 +19,20 @@ describe('ringDiameter', () => {
     expect(ringDiameter(situationOfNumbers({ wall: 3.1, boss: 9.7 })).value).toBe(9.7);
     expect(ringDiameter(situationOfNumbers({ wall: 7.1 })).value).toBe(15);
     expectRelative(ringDiameter(situationOfNumbers({ density: 1, boss: 31 })).value, 15);
+  });
+});
+
+describe('every number of a split boss', () => {
+  test.each([
+    ['in a larger part', {}, 'D_w + ρ · (3 · D_k − D_w)'],
+    ['in a boss with infill', { boss: 11.3 }, 'D_w + ρ · (min(D_b, 3 · D_k) − D_w)'],
+    ['in a boss that the walls fill', { wall: 3.1, boss: 9.7 }, 'min(D_w, D_b, 3 · D_k)'],
+    ['in walls beyond three knurls', { wall: 7.1 }, 'min(D_w, 3 · D_k)'],
+    ['without a ring', { wall: 0.21, density: 0 }, 'D_w + ρ · (3 · D_k − D_w)'],
+  ] as const)('comes to what its formula comes to: %s', (_, numbers, formula) => {
+    const situation = situationOfNumbers({ wall: 1.2, setting: 'hammered', ...numbers });
+    expect(ringDiameter(situation).formula).toBe(formula);
+    expectWays([bossSplitForce(situation), lockedInShare(situation)]);
   });
 });
 

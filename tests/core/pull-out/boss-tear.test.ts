@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bossSection, bossTear, bossTearForce } from '../../../src/core/pull-out/boss-tear.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 import { situationOfNumbers } from '../../support/situations.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const sectionOf = (boss: number, changes: object = {}) =>
   bossSection(situationOfNumbers({ wall: 1.2, density: 0.37, boss, ...changes }), boss).value;
@@ -18,6 +19,18 @@ describe('bossSection', () => {
     // Walls of 1.2 mm meet in a boss of 4.3 + 4 · 1.2 = 9.1 mm.
     expectRelative(sectionOf(9.1 - 1e-9), sectionOf(9.1 + 1e-9), 1e-8);
     expectRelative(sectionOf(13.1, { density: 1 }), (Math.PI / 4) * (13.1 ** 2 - 4.3 ** 2));
+  });
+});
+
+describe('every number of a torn boss', () => {
+  test.each([
+    ['walls that meet', 8.8, ['D_b', 'D_t', 't', 'D_w']],
+    ['walls that fill it', 6.1, ['D_b', 'D_t', 't', 'D_w']],
+    ['infill between two rings', 12, ['D_w', 'D_t', 'D_b', 'D_i', 'ρ']],
+  ] as const)('comes to what its formula comes to: %s', (_, boss, symbols) => {
+    const situation = situationOfNumbers({ wall: 1.2, density: 0.37, boss });
+    expect(bossSection(situation, boss).entries.map(({ symbol }) => symbol)).toEqual(symbols);
+    expectWays([bossTearForce(situation, boss)]);
   });
 });
 

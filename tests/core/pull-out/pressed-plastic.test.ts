@@ -4,6 +4,7 @@ import { pressedPlastic } from '../../../src/core/pull-out/pressed-plastic.ts';
 import { PETG } from '../../../src/data/host-materials.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const pressedWith = (creepRatio1000h: MaterialValue) =>
   pressedPlastic({
@@ -24,6 +25,12 @@ describe('pressedPlastic', () => {
     expect(pressed(0.4).characteristic.formula).toBe('R · r_1000');
     expectRelative(pressed(0.8).characteristic.value, 0.5096 * 726.1, 1e-4);
     expect(pressed(0.8).characteristic.formula).toBe('R · exp(−t · s)');
+  });
+  test('of a little known creep ratio without a range shows how its low end was worked out', () => {
+    const { characteristic } = pressedWith({ value: 0.43, provenance: 'from-memory', lowConfidence: true });
+    expect(characteristic.entries[1]?.from).toMatchObject({ entries: [{ symbol: 'r_tab', value: 0.43 }] });
+    const relaxed = characteristic.entries[1]?.from;
+    expectWays(relaxed ? [relaxed] : []);
   });
   test('of a little known creep ratio takes the low end, and shows both', () => {
     const { median, characteristic } = pressedWith({

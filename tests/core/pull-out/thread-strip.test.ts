@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { insertThreadStrips, screwThreadStrips } from '../../../src/core/pull-out/thread-strip.ts';
+import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { given, situationWith } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
@@ -21,6 +22,16 @@ describe('screwThreadStrips', () => {
     expectRelative(found?.median.value ?? 0, 461.88 * 16.004, 2e-4);
     expect(found?.characteristic.value).toBe(found?.median.value);
   });
+});
+
+test('both show how long the thread is engaged, as it was worked out', () => {
+  const worked = situationWith();
+  for (const rule of [insertThreadStrips, screwThreadStrips]) {
+    const { median } = rule.capacity(worked) ?? {};
+    expect(median?.entries[1]?.from?.entries[0]?.from).toBe(worked.engagement);
+    const area = median?.entries[1]?.from;
+    expectRelative((area && evaluated(area)) ?? Number.NaN, area?.value ?? 0);
+  }
 });
 
 test('both are proportional to the engagement, at every seat', () => {

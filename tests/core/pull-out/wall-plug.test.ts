@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { plugDiameter, wallPlug, wallPlugForce } from '../../../src/core/pull-out/wall-plug.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 import { situationOfNumbers } from '../../support/situations.ts';
+import { expectWays } from '../../support/ways.ts';
 
 describe('plugDiameter', () => {
   test('of a bore of 4.3 with walls of 1.93 mm is 8.16 mm (hand calculation)', () => {
@@ -39,6 +40,21 @@ describe('wallPlugForce', () => {
     expect(force({ depth: 7.9 })).toBeGreaterThan(force({}));
     expect(force({ density: 0.6 })).toBeGreaterThan(force({}));
     expect(force({ wall: 2.31 })).toBeGreaterThan(force({}));
+  });
+});
+
+describe('every number of a wall plug', () => {
+  const skinAndInfill = 'τ_p · π · D_w · (φ · (T − t_s) + t_s)';
+  const end = ' + σ_a · π/4 · (D_w² − D_t²)';
+  test.each([
+    ['skin and infill over a floor', { floor: 1.3 }, `${skinAndInfill}${end}`],
+    ['skin and infill, hole through', { floor: 0 }, skinAndInfill],
+    ['skin alone over a floor', { floor: 1.3, topSkin: 7.7 }, `τ_p · π · D_w · T${end}`],
+    ['skin alone, hole through', { floor: 0, topSkin: 6.7 }, 'τ_p · π · D_w · T'],
+  ] as const)('comes to what its formula comes to: %s', (_, numbers, formula) => {
+    const force = wallPlugForce(situationOfNumbers({ wall: 1.93, depth: 6.7, ...numbers }));
+    expect(force.formula).toBe(formula);
+    expectWays([force]);
   });
 });
 

@@ -8,7 +8,9 @@ import {
 } from '../../../src/core/screws/stripping-areas.ts';
 import { type CoarseSize, coarseThread, threadOf } from '../../fixtures/iso-965/threads.ts';
 import fc from '../../support/fast-check.ts';
+import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const sizes = ['M2', 'M2.5', 'M3', 'M4', 'M5', 'M6', 'M8'] as const satisfies readonly CoarseSize[];
 const anyThread = fc.constantFrom(...sizes).map(coarseThread);
@@ -108,6 +110,15 @@ describe('engagementForEqualStrength', () => {
     );
     expectPublished(J, '1.48'); // 3.903 · 800/(5.547 · 380)
   });
+  test('shows how both areas and J come about', () => {
+    const pair = { thread: coarseThread('M4'), screwTensileStrength: 830, insertTensileStrength: 370 };
+    const length = engagementForEqualStrength(pair);
+    expectWays([length]);
+    expectRelative(
+      length.entries.find(({ symbol }) => symbol === 'A_Ss/L_E')?.value ?? 0,
+      screwStrippingAreaOf(pair.thread, 4.1) / 4.1,
+    );
+  });
   test('carries J among what went in', () => {
     const shown = engagementForEqualStrength({
       thread: coarseThread('M3'),
@@ -121,7 +132,7 @@ describe('engagementForEqualStrength', () => {
 
 describe('the derived areas', () => {
   test('of the screw carry its limits', () => {
-    const area = screwStrippingArea(coarseThread('M5'), 5);
+    const area = screwStrippingArea(coarseThread('M5'), given('L_E', 5, 'mm'));
     expect(area).toMatchObject({
       symbol: 'A_Ss',
       unit: 'mm²',
@@ -137,7 +148,7 @@ describe('the derived areas', () => {
     expectPublished(area.value, '35.37');
   });
   test('of the insert carry its limits', () => {
-    const area = insertStrippingArea(coarseThread('M6'), 6);
+    const area = insertStrippingArea(coarseThread('M6'), given('L_E', 6, 'mm'));
     expect(area).toMatchObject({ symbol: 'A_Sn', unit: 'mm²', source: 'fed-std-h28-2' });
     expect(area.entries.map(({ symbol, value }) => [symbol, value])).toEqual([
       ['L_E', 6],

@@ -3,6 +3,7 @@ import { nutFactor, tighteningTorqueByNutFactor } from '../../../src/core/torque
 import { tighteningTorque } from '../../../src/core/torque/tightening-torque.ts';
 import { threadOf } from '../../fixtures/iso-965/threads.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 describe('nutFactor', () => {
   test.each([
@@ -45,6 +46,7 @@ describe('nutFactor', () => {
     };
     expect(nutFactor(screw)).toMatchObject({ symbol: 'K', unit: '-', source: 'vdi-2230' });
     expect(nutFactor(screw).entries.map(({ symbol }) => symbol)).toEqual(['M_A/F', 'd']);
+    expectWays([nutFactor(screw)]);
   });
 });
 
