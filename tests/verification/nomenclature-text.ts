@@ -56,7 +56,6 @@ const UNITS: Readonly<Record<string, string>> = {
   τ_low: 'MPa',
   τ_high: 'MPa',
   A_sh: 'mm²',
-  'A_p@F_sb': 'mm²',
   'A_Ss/L_E': 'mm',
   'A_Sn/L_E': 'mm',
   'M_A/F': 'mm',

@@ -1,4 +1,4 @@
-import { type End, modulusAt, taken } from '../host/little-known.ts';
+import { type End, moduliOf, modulusAt, taken } from '../host/little-known.ts';
 import type { MaterialValue } from '../host/material.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { type PolymerCreep, polymerCreep } from '../relaxation/polymer-creep.ts';
@@ -109,7 +109,7 @@ const lidComplianceOf = (joint: Joint, situation: Situation, modulus: number): n
 
 /** The same with its steps. */
 function lidCompliance(joint: Joint, situation: Situation, modulus: MaterialValue, end: End): Derived {
-  const careful = taken(end, (one) => modulusAt(modulus, one));
+  const careful = moduliOf(modulus, end);
   const { from } = carefulEntry('E', careful, 'MPa');
   return {
     symbol: 'C_l',

@@ -1,5 +1,5 @@
 import { infillShearShare } from '../host/infill-stiffness.ts';
-import { type End, modulusAt, taken } from '../host/little-known.ts';
+import { type End, moduliOf } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { ringDiameter } from '../pull-out/boss-split.ts';
 import type { Situation } from '../pull-out/situation.ts';
@@ -71,11 +71,7 @@ const ringWith = (situation: Situation, end: End, outer: Derived): RingEntries =
 });
 
 const elasticOf = ({ modulusInPlane, poissonRatio }: PrintedMaterial, end: End) => ({
-  modulus: carefulEntry(
-    'E',
-    taken(end, (one) => modulusAt(modulusInPlane, one)),
-    'MPa',
-  ),
+  modulus: carefulEntry('E', moduliOf(modulusInPlane, end), 'MPa'),
   poissonRatio: entry('ν', poissonRatio.value, '-'),
 });
 

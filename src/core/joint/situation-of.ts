@@ -4,7 +4,7 @@ import type { InsertDimensions } from '../inserts/dimensions.ts';
 import type { Bond } from '../pull-out/bond.ts';
 import type { Contact, Situation, Surroundings } from '../pull-out/situation.ts';
 import type { BearingFace } from '../screws/head-bearing.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, type Entry, entry } from '../sources/derived.ts';
 import type { ScrewChoice, SeatFinding } from './assessment.ts';
 import type { SeatedHole } from './hole-design.ts';
 import type { AnswerableJoint } from './stop.ts';
@@ -30,21 +30,33 @@ export interface Found {
 export function bearingFaceOf(joint: AnswerableJoint): BearingFace {
   const { head, washer } = joint.screw;
   const { clearanceHole: hole, sleeve } = joint.clamped;
-  if (sleeve && head.shape !== 'countersunk') {
-    const under = washer ? washer.outsideDiameter : head.bearingDiameter;
-    return { shape: head.shape, outerDiameter: Math.min(under, sleeve.outsideDiameter), holeDiameter: hole };
+  const { shape } = head;
+  if (shape === 'countersunk') return { shape, outerDiameter: head.diameter, holeDiameter: hole };
+  const under = washer ? washer.outsideDiameter : head.bearingDiameter;
+  if (sleeve) {
+    const outer = chosen('d_w', 'min(d_b, D_tube)', Math.min(under, sleeve.outsideDiameter), [
+      entry('d_b', under, 'mm'),
+      entry('D_tube', sleeve.outsideDiameter, 'mm'),
+    ]);
+    return { shape, outerDiameter: outer.value, holeDiameter: hole, ways: { outer } };
   }
-  if (head.shape === 'countersunk') {
-    return { shape: 'countersunk', outerDiameter: head.diameter, holeDiameter: hole };
-  }
-  return washer
-    ? {
-        shape: head.shape,
-        outerDiameter: washer.outsideDiameter,
-        holeDiameter: Math.max(hole, washer.holeDiameter),
-      }
-    : { shape: head.shape, outerDiameter: head.bearingDiameter, holeDiameter: hole };
+  if (!washer) return { shape, outerDiameter: under, holeDiameter: hole };
+  const facing = chosen('d_h', 'max(d_c, d_o)', Math.max(hole, washer.holeDiameter), [
+    entry('d_c', hole, 'mm'),
+    entry('d_o', washer.holeDiameter, 'mm'),
+  ]);
+  return { shape, outerDiameter: under, holeDiameter: facing.value, ways: { hole: facing } };
 }
+
+const chosen = (symbol: string, formula: string, value: number, entries: readonly Entry[]): Derived => ({
+  symbol,
+  value,
+  unit: 'mm',
+  formula,
+  entries,
+  source: 'vdi-2230',
+  standing: 'published',
+});
 
 /** What a failure mode may ask of the joint, whatever its insert: worked out once for a whole drawer. */
 export function surroundingsOf(joint: AnswerableJoint): Surroundings {

@@ -40,7 +40,12 @@ export function rescueByNut(joint: AnswerableJoint, bore: Derived, nuts: readonl
   if (length === undefined) {
     return { kind: 'impossible', code, why: 'no-screw-length', least, longest: longestOf(screw) };
   }
-  const area = bearingArea({ shape: 'cylindrical', outerDiameter: outside, holeDiameter: hole.value });
+  const area = bearingArea({
+    shape: 'cylindrical',
+    outerDiameter: outside,
+    holeDiameter: hole.value,
+    ways: { hole },
+  });
   const { strengths, material } = surroundingsOf(joint);
   const { characteristic: holds } = pressedPlastic({
     symbol: 'F_nb',

@@ -1,4 +1,4 @@
-import { type End, modulusAt, taken } from '../host/little-known.ts';
+import { type End, moduliOf } from '../host/little-known.ts';
 import type { MaterialValue, PrintedMaterial } from '../host/material.ts';
 import { hostCompliance, widerThanHole } from '../joint/host-compliance-steps.ts';
 import { leastBy } from '../joint/least-by.ts';
@@ -102,11 +102,7 @@ const endsOf = ({ modulusInPlane }: PrintedMaterial): readonly End[] =>
   modulusInPlane.lowConfidence === true ? BOTH : KNOWN;
 
 const modulusEntry = (modulus: MaterialValue, end: End): Entry =>
-  carefulEntry(
-    'E',
-    taken(end, (one) => modulusAt(modulus, one)),
-    'MPa',
-  );
+  carefulEntry('E', moduliOf(modulus, end), 'MPa');
 
 /** Stiffness of the screw, with the plastic round the insert where it gives too. */
 function screwSide(joint: AnswerableJoint, situation: Situation, grip: Derived, end: End): Derived {

@@ -61,7 +61,8 @@ describe('assess', () => {
     const { screw, limits } = assessed({ screw: { length_mm: 4.1 } });
     expect(screw.kind).toBe('refused');
     const strips = limits.find(({ mode }) => mode === 'screw-thread')?.capacity.characteristic;
-    const engaged = strips?.entries.find(({ symbol }) => symbol === 'L_E');
+    const area = strips?.entries.find(({ symbol }) => symbol === 'A_Ss')?.from;
+    const engaged = area?.entries.find(({ symbol }) => symbol === 'L_E');
     expectRelative(engaged?.value ?? 0, 5.3);
   });
   test('says which single change opens a closed window', () => {

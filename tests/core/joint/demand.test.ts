@@ -3,6 +3,7 @@ import { slipFriction, torqueToForce } from '../../../src/core/joint/demand.ts';
 import type { Derived } from '../../../src/core/sources/derived.ts';
 import { answerableJoint, type Changes, situationWith } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const conversionOf = (changes: Changes) => torqueToForce(answerableJoint(changes), situationWith(changes));
 const slipOf = (changes: Changes) => slipFriction(answerableJoint(changes), situationWith(changes));
@@ -28,6 +29,28 @@ describe('torqueToForce', () => {
     expectRelative(threadShare.value, 0.680145, 1e-5);
     expect(frictions(threadShare)).toEqual([0.24, 0.1]);
     expect(slippery.entries.at(-1)?.from).toMatchObject({ symbol: 'D_Km', formula: '(d_w + d_h)/2' });
+  });
+  test.each([
+    ['the hole of a washer', { screw: { washer: 'plain' }, clamped: { clearanceHole_mm: 3.1 } }, 'd_h', 3.2],
+    ['a wide clearance hole', { screw: { washer: 'plain' }, clamped: { clearanceHole_mm: 3.6 } }, 'd_h', 3.6],
+    [
+      'a spacer',
+      { clamped: { material: 'petg', sleeve: { material: 'steel', outsideDiameter_mm: 4.9 } } },
+      'd_w',
+      4.9,
+    ],
+    [
+      'a head on a spacer',
+      { clamped: { material: 'petg', sleeve: { material: 'steel', outsideDiameter_mm: 7.3 } } },
+      'd_w',
+      5.07,
+    ],
+  ] as const)('shows which face it is: %s', (_, changes, symbol, diameter) => {
+    const bearing = conversionOf(changes).ways.slippery.entries.at(-1)?.from;
+    const found = bearing?.entries.find((entry) => entry.symbol === symbol);
+    expect(found?.from?.entries.map(({ value }) => value)).toContain(diameter);
+    expect(found?.value).toBe(diameter);
+    expectWays(bearing ? [bearing] : []);
   });
   test('is stickier under a head on plastic, unless a washer lies between', () => {
     const plastic = conversionOf({ clamped: { material: 'petg' } });
