@@ -1,6 +1,7 @@
 import type { MeasuredLength } from '../inserts/dimensions.ts';
 import { measuredLength } from '../inserts/measured-length.ts';
-import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
+import { combinedUncertainty, rectangular, scatterOnMean } from '../inserts/measurement-uncertainty.ts';
+import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
 import type { HoleReading } from './hole-reading.ts';
 import { boreBetweenJaws } from './jaw-correction.ts';
 
@@ -10,8 +11,6 @@ const RESOLUTION = 0.005;
 const REST_OF_CORRECTION = 0.01;
 /** How far ribs and valleys of a printed bore take a jaw off its mean, ± mm (estimate, of 0.02 to 0.05). */
 const FORM = 0.05;
-
-const rectangular = (halfWidth: number): number => halfWidth / Math.sqrt(3);
 
 /**
  * Bore of a hole from its readings, with its standard uncertainty.
@@ -34,49 +33,52 @@ export function boreMeasured(reading: HoleReading): MeasuredLength {
   return reading.instrument === 'caliper-jaws' ? byJaws(reading) : byGauge(reading);
 }
 
-/** Mean of the readings and the uncertainty of their scatter alone. */
-const meanAndTypeA = (symbol: string, values: readonly number[]) => {
-  const { estimate, standardUncertainty } = measuredLength(symbol, { values, permissibleError: 0 });
-  return { mean: estimate, typeA: standardUncertainty.value };
-};
+/** Mean of the readings; what is uncertain about it is put in apart. */
+const meanOfReadings = (symbol: string, values: readonly number[]): Derived =>
+  measuredLength(symbol, { values, permissibleError: 0 }).estimate;
 
 function byJaws({ measured, permissibleError, jawFlat }: HoleReading): MeasuredLength {
-  const { mean, typeA } = meanAndTypeA('R_j', measured);
+  const mean = meanOfReadings('R_j', measured);
   const estimate = boreBetweenJaws(mean, jawFlat);
-  const uncertainty = combined(estimate, '√(u_A² + u_B² + u_r² + u_t² + u_f²)', [
-    entry('u_A', typeA, 'mm'),
-    entry('u_B', rectangular(permissibleError), 'mm'),
-    entry('u_r', rectangular(RESOLUTION), 'mm'),
-    entry('u_t', rectangular(REST_OF_CORRECTION), 'mm'),
-    entry('u_f', rectangular(FORM), 'mm'),
+  const uncertainty = combinedUncertainty(estimate, [
+    ...scatterOnMean(mean, measured),
+    rectangular('u_B', entry('a_c', permissibleError, 'mm')),
+    rectangular('u_r', entry('a_r', RESOLUTION, 'mm')),
+    rectangular('u_t', entry('a_t', REST_OF_CORRECTION, 'mm')),
+    rectangular('u_f', entry('a_f', FORM, 'mm')),
   ]);
-  return { estimate, standardUncertainty: uncertainty, readings: measured.length };
+  return { estimate, standardUncertainty: asJudged(uncertainty), readings: measured.length };
 }
 
 function byGauge({ measured, gaugeStep }: HoleReading): MeasuredLength {
-  const { mean, typeA } = meanAndTypeA('G', measured);
+  const mean = meanOfReadings('G', measured);
+  const step = entry('Δ_G', gaugeStep, 'mm');
   const estimate: Derived = {
     symbol: 'D_m',
     value: mean.value + gaugeStep / 2,
     unit: 'mm',
     formula: 'G + Δ_G/2',
-    entries: [entryFrom(mean), entry('Δ_G', gaugeStep, 'mm')],
+    entries: [entryFrom(mean), step],
     source: 'jcgm-100',
     standing: 'measured',
   };
-  const uncertainty = combined(estimate, '√(u_A² + u_s²)', [
-    entry('u_A', typeA, 'mm'),
-    entry('u_s', gaugeStep / Math.sqrt(12), 'mm'),
-  ]);
-  return { estimate, standardUncertainty: uncertainty, readings: measured.length };
+  const uncertainty = combinedUncertainty(estimate, [...scatterOnMean(mean, measured), ofStep(step)]);
+  return { estimate, standardUncertainty: asJudged(uncertainty), readings: measured.length };
 }
 
-const combined = (bore: Derived, formula: string, entries: readonly Entry[]): Derived => ({
-  symbol: 'u(D_m)',
-  value: Math.hypot(...entries.map(({ value }) => value)),
-  unit: 'mm',
-  formula,
-  entries: [...entries, entryFrom(bore)],
-  source: 'jcgm-100',
-  standing: 'estimate',
-});
+/** The bore lies anywhere between the gauge that enters and the next. */
+function ofStep(step: Entry): Entry {
+  const value = step.value / Math.sqrt(12);
+  return entryLater('u_s', value, 'mm', () => ({
+    symbol: 'u_s',
+    value,
+    unit: 'mm',
+    formula: 'Δ_G/√12',
+    entries: [step],
+    source: 'jcgm-100',
+    standing: 'published',
+  }));
+}
+
+/** Form and the rest of the correction are judged, so what they are combined to is an estimate. */
+const asJudged = (uncertainty: Derived): Derived => ({ ...uncertainty, standing: 'estimate' });

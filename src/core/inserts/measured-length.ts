@@ -1,6 +1,13 @@
-import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry } from '../sources/derived.ts';
 import type { MeasuredLength } from './dimensions.ts';
 import type { Readings } from './insert.ts';
+import {
+  combinedUncertainty,
+  overReadings,
+  readingEntries,
+  rectangular,
+  scatterOnMean,
+} from './measurement-uncertainty.ts';
 
 /**
  * Mean of readings, as a plain number.
@@ -45,7 +52,7 @@ class ReadLength implements MeasuredLength {
       symbol,
       value: meanOf(from),
       unit: 'mm',
-      formula: values.length === 1 ? 'x_1' : 'Σx/n',
+      formula: values.length === 1 ? 'x_1' : overReadings(values, 'Σx/n', 'mean of the readings'),
       entries: readingEntries(values),
       source: 'your-measurement',
       standing: 'measured',
@@ -53,54 +60,14 @@ class ReadLength implements MeasuredLength {
   }
 
   get standardUncertainty(): Derived {
-    return combinedUncertainty(this.estimate, this.from);
+    const { values, permissibleError } = this.from;
+    return combinedUncertainty(this.estimate, [
+      ...scatterOnMean(this.estimate, values),
+      rectangular('u_B', entry('a_c', permissibleError, 'mm')),
+    ]);
   }
 
   get readings(): number {
     return this.from.values.length;
   }
-}
-
-/** Readings that a derivation lists; more are summed up in their number. */
-const LISTED_READINGS = [
-  'x_1',
-  'x_2',
-  'x_3',
-  'x_4',
-  'x_5',
-  'x_6',
-  'x_7',
-  'x_8',
-  'x_9',
-  'x_10',
-  'x_11',
-  'x_12',
-];
-
-function readingEntries(values: readonly number[]): Entry[] {
-  const entries: Entry[] = [];
-  for (const symbol of LISTED_READINGS) {
-    const value = values[entries.length];
-    if (value === undefined) break;
-    entries.push(entry(symbol, value, 'mm'));
-  }
-  entries.push(entry('n', values.length, '-'));
-  return entries;
-}
-
-function combinedUncertainty(estimate: Derived, { values, permissibleError }: Readings): Derived {
-  const n = values.length;
-  const squares = values.reduce((sum, value) => sum + (value - estimate.value) ** 2, 0);
-  const typeA = n >= 2 ? Math.sqrt(squares / (n - 1) / n) : 0;
-  const typeB = permissibleError / Math.sqrt(3);
-  const [jaws, mean] = [entry('u_B', typeB, 'mm'), entryFrom(estimate)];
-  return {
-    symbol: `u(${estimate.symbol})`,
-    value: Math.hypot(typeA, typeB),
-    unit: 'mm',
-    formula: n >= 2 ? '√(u_A² + u_B²)' : 'u_B',
-    entries: n >= 2 ? [entry('u_A', typeA, 'mm'), jaws, mean] : [jaws, mean],
-    source: 'jcgm-100',
-    standing: 'published',
-  };
 }

@@ -86,8 +86,9 @@ function called(name: string, over: readonly number[]): number {
   return run(...over);
 }
 
-/** A sum over readings, which stand in the entries one by one. */
+/** A sum over readings, which stand in the entries one by one: what is summed, with x as each of them. */
 function sumOf(node: FormulaNode, values: ReadonlyMap<string, number>): number {
-  if (node.text !== 'x') throw new Error(`no sum over ${node.text} is known`);
-  return [...values].reduce((sum, [symbol, value]) => (READING.test(symbol) ? sum + value : sum), 0);
+  const readings = [...values].filter(([symbol]) => READING.test(symbol));
+  if (readings.length === 0) throw new Error(`no readings to sum ${node.text} over`);
+  return readings.reduce((sum, [, value]) => sum + amountOf(node, new Map([...values, ['x', value]])), 0);
 }
