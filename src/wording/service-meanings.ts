@@ -47,7 +47,7 @@ export const SERVICE_MEANINGS = {
   'D_b@l_held': 'outside diameter of the column',
   A_0: 'section of the solid column',
   A_n: 'section beside the hole',
-  'M@C_c': 'modulus of what cannot shrink sideways',
+  M_c: 'modulus of what cannot shrink sideways',
   'k N/mm': 'stiffness of a cone of pressure',
   A_d: 'area of the shank',
   A_t: 'area of the thread',

@@ -1,4 +1,5 @@
 import type { CoreUnit, Derived, Entry } from '../core/sources/derived.ts';
+import { wayOf } from '../core/steps/steps.ts';
 import { MEANINGS } from './symbol-meanings.ts';
 
 const READING = /^x_\d+$/;
@@ -26,15 +27,17 @@ export const meaningOf = (derived: Derived, within?: string): string =>
     ...(within === undefined ? {} : { within }),
   }) ?? derived.symbol;
 
-export const meaningOfEntry = (entry: Entry, within: Derived): string =>
-  meaningOfSymbol(entry.symbol, {
-    unit: entry.unit,
-    within: within.symbol,
-    ...(entry.from === undefined ? {} : { source: entry.from.source }),
-  }) ?? entry.symbol;
+export function meaningOfEntry(entry: Entry, within: Derived): string {
+  const way = wayOf(entry);
+  const place = { unit: entry.unit, within: within.symbol, ...(way && { source: way.source }) };
+  return meaningOfSymbol(entry.symbol, place) ?? entry.symbol;
+}
 
 /** Every number of a derivation that has one of its own, down to what was given; for walking all of them. */
 export function* derivationsWithin(derived: Derived): Generator<Derived> {
   yield derived;
-  for (const { from } of derived.entries) if (from) yield* derivationsWithin(from);
+  for (const entry of derived.entries) {
+    const way = wayOf(entry);
+    if (way) yield* derivationsWithin(way);
+  }
 }

@@ -18,6 +18,7 @@ import type {
   Requests,
   ToWorker,
 } from './protocol.ts';
+import { sentResult } from './sent-result.ts';
 import { serve } from './serve.ts';
 
 /** Joints drawn between two looks at the messages: some ten milliseconds. */
@@ -72,7 +73,7 @@ async function chance(
   const generator = seededGenerator(seed);
   const counters = emptyCounters(model);
   const finished = await draws(samples, (count) => sampleChance(model, generator, count, counters));
-  return finished ? { kind: 'answered', answer: chanceResult(model, counters) } : undefined;
+  return finished ? { kind: 'answered', answer: sentResult(chanceResult(model, counters)) } : undefined;
 }
 
 async function overTorque(

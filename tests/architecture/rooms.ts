@@ -29,6 +29,7 @@ export const CORE_STOREYS: readonly (readonly string[])[] = [
   ['joint'],
   ['chance', 'service', 'coupons', 'bench'],
   ['recommend'],
+  ['steps'],
 ];
 
 /** The exceptions: which folder may import which other ones of its own storey, in one direction. */

@@ -1,4 +1,5 @@
 import type { Derived, Entry } from '../../core/sources/derived.ts';
+import { wayOf } from '../../core/steps/steps.ts';
 import { type Calculation, type Check, type PartId, partsOf } from './parts.ts';
 
 /** A value put in: given, or computed before in the step of that number. */
@@ -57,8 +58,8 @@ export function calculationSteps(calculation: Calculation): readonly StepGroup[]
     const known = numbers.get(key);
     if (known !== undefined) return known;
     const entries = derived.entries.map((entry) => {
-      const step =
-        entry.from === undefined ? sameBefore.get(quantityOf(entry)) : place(entry.from, derived.symbol);
+      const way = wayOf(entry);
+      const step = way === undefined ? sameBefore.get(quantityOf(entry)) : place(way, derived.symbol);
       return step === undefined ? { entry } : { entry, step };
     });
     const number = numbers.size + 1;

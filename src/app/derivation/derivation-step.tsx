@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Derived, Entry } from '../../core/sources/derived.ts';
+import { wayOf } from '../../core/steps/steps.ts';
 import { capitalised, derivedText } from '../../wording/amount.ts';
 import { littleKnownText } from '../../wording/little-known.ts';
 import { sourceWords, standingOf } from '../../wording/standing.ts';
@@ -63,6 +64,7 @@ function Entries({ derived }: { readonly derived: Derived }) {
 
 /** A value put in; one that was computed opens its own derivation beneath itself. */
 function EntryRow({ entry, within }: { readonly entry: Entry; readonly within: Derived }) {
+  const way = wayOf(entry);
   return (
     <div className={styles['entry']}>
       <dt>
@@ -72,11 +74,7 @@ function EntryRow({ entry, within }: { readonly entry: Entry; readonly within: D
         <span>{meaningOfEntry(entry, within)}</span>
       </dt>
       <dd>
-        {entry.from === undefined ? (
-          derivedText(entry)
-        ) : (
-          <NestedValue entry={entry} from={entry.from} within={within} />
-        )}
+        {way === undefined ? derivedText(entry) : <NestedValue entry={entry} from={way} within={within} />}
       </dd>
     </div>
   );

@@ -43,8 +43,8 @@ export function infillShearShare(infill: Host['infill']): Derived {
     entries: [entry('ρ', density, '-')],
     standing: 'estimate',
   } as const;
-  if (density >= 1) return { ...common, formula: '1, printed solid', source: 'own-model' };
+  if (density >= 1) return { ...common, source: 'own-model', formula: '1, printed solid' };
   return family === 'prismatic'
-    ? { ...common, formula: '½ · ρ', source: 'own-model' }
-    : { ...common, formula: 'ρ²', source: 'gibson-ashby' };
+    ? { ...common, source: 'own-model', formula: '½ · ρ' }
+    : { ...common, source: 'gibson-ashby', formula: 'ρ²' };
 }

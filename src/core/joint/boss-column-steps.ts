@@ -30,7 +30,7 @@ export function columnBelow(column: ColumnEntries): Derived {
     symbol: 'C_c',
     value,
     unit: 'mm/N',
-    formula: 'l_room/(E · A_n) + l_held/(M · A_0) + (l_solid − l_held)/(E · A_0)',
+    formula: 'l_room/(E · A_n) + l_held/(M_c · A_0) + (l_solid − l_held)/(E · A_0)',
     entries: [room, modulus, net, heldLength(column), confinedEntry(column), full, solid],
     ...OWN,
   };
@@ -53,7 +53,7 @@ const heldLength = ({ solid, outerDiameter }: ColumnEntries): Entry =>
 function confinedEntry({ modulus, poissonRatio }: ColumnEntries): Entry {
   const nu = poissonRatio.value;
   return entryFrom({
-    symbol: 'M',
+    symbol: 'M_c',
     value: (modulus.value * (1 - nu)) / ((1 + nu) * (1 - 2 * nu)),
     unit: 'MPa',
     formula: 'E · (1 − ν)/((1 + ν) · (1 − 2 · ν))',

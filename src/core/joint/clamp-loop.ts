@@ -1,13 +1,12 @@
-import { type End, moduliOf, modulusAt, taken } from '../host/little-known.ts';
+import { type End, modulusAt, taken } from '../host/little-known.ts';
 import type { MaterialValue } from '../host/material.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { type PolymerCreep, polymerCreep } from '../relaxation/polymer-creep.ts';
 import { frustumStiffness } from '../screws/stiffness.ts';
-import { carefulEntry, type Derived, entryFrom, withWays } from '../sources/derived.ts';
+import type { Derived, StepsWay } from '../sources/derived.ts';
 import { hostComplianceOf } from './host-compliance.ts';
-import { hostCompliance } from './host-compliance-steps.ts';
 import type { Joint } from './joint.ts';
-import { screwCompliance, screwComplianceOf } from './screw-compliance.ts';
+import { screwComplianceOf } from './screw-compliance.ts';
 import type { AnswerableJoint } from './stop.ts';
 
 /** Plastic in the clamp loop: how it gives at once. */
@@ -16,7 +15,7 @@ export interface PlasticLink {
   /** By the modulus at each end of what is known of it, mm/N: at the low end it gives the most. */
   readonly compliance: Readonly<Record<End, number>>;
   /** How it comes to that. */
-  readonly way: (modulus: End) => Derived;
+  readonly way: (modulus: End) => StepsWay;
 }
 
 /** Which part a plastic of the clamp loop belongs to. */
@@ -45,7 +44,7 @@ export interface CreepingLoop {
   /** Cb, mm/N, > 0: the screw. */
   readonly elasticCompliance: number;
   /** How the screw comes to that; may be left out where no plastic is in the loop. */
-  readonly screw?: () => Derived;
+  readonly screw?: StepsWay;
   readonly links: readonly PlasticLink[];
   /** Of the printed parts, whether they are in the loop or not. */
   readonly creep: JointCreep;
@@ -71,7 +70,7 @@ export function creepingLoop(
   const { engagement } = situation;
   return {
     elasticCompliance: screwComplianceOf(joint, engagement.value, grip.value),
-    screw: () => screwCompliance(joint, engagement, grip),
+    screw: (steps) => steps.screwCompliance(joint, engagement, grip),
     links: plasticLinks(joint, situation),
     creep,
   };
@@ -82,20 +81,23 @@ function plasticLinks(joint: Joint, situation: Situation): readonly PlasticLink[
   const { material, sleeve } = joint.clamped;
   if (material.kind === 'printed' && !sleeve) {
     const { modulusInPlane } = material.polymer;
-    const way = (end: End) => lidCompliance(joint, situation, modulusInPlane, end);
     const compliance = complianceAt(lidComplianceOf(joint, situation, modulusInPlane.value), modulusInPlane);
-    links.push({ of: 'clamped', compliance, way });
+    links.push({
+      of: 'clamped',
+      compliance,
+      way: (end) => (steps) => steps.lidCompliance(joint, situation, modulusInPlane, end),
+    });
   }
   const given = hostComplianceOf(situation);
   if (given > 0) {
     const compliance = complianceAt(given, situation.material.modulusInPlane);
-    links.push({ of: 'host', compliance, way: (end) => hostCompliance(situation, end) });
+    links.push({ of: 'host', compliance, way: (end) => (steps) => steps.hostCompliance(situation, end) });
   }
   return links;
 }
 
 /** Pressure cone in a printed clamped part. */
-const lidCone = ({ clamped }: Joint, { bearingFace }: Situation, modulus: number): Derived =>
+export const lidCone = ({ clamped }: Joint, { bearingFace }: Situation, modulus: number): Derived =>
   frustumStiffness({
     thickness: clamped.thickness,
     faceDiameter: bearingFace.outerDiameter,
@@ -104,23 +106,8 @@ const lidCone = ({ clamped }: Joint, { bearingFace }: Situation, modulus: number
   });
 
 /** Compliance of a printed clamped part, mm/N. */
-const lidComplianceOf = (joint: Joint, situation: Situation, modulus: number): number =>
+export const lidComplianceOf = (joint: Joint, situation: Situation, modulus: number): number =>
   1 / lidCone(joint, situation, modulus).value;
-
-/** The same with its steps. */
-function lidCompliance(joint: Joint, situation: Situation, modulus: MaterialValue, end: End): Derived {
-  const careful = moduliOf(modulus, end);
-  const { from } = carefulEntry('E', careful, 'MPa');
-  return {
-    symbol: 'C_l',
-    value: lidComplianceOf(joint, situation, careful.value),
-    unit: 'mm/N',
-    formula: '1/k',
-    entries: [entryFrom(withWays(lidCone(joint, situation, careful.value), from ? { E: from } : {}))],
-    source: 'shigley',
-    standing: 'published',
-  };
-}
 
 /** A compliance, which goes with 1/E, at each end of what is known of the modulus. */
 const complianceAt = (compliance: number, modulus: MaterialValue): PlasticLink['compliance'] =>

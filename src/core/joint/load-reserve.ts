@@ -1,4 +1,4 @@
-import { creepEntry } from '../relaxation/creep-ways.ts';
+import { creepEntry } from '../relaxation/polymer-creep.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';

@@ -1,8 +1,7 @@
 import type { End } from '../host/little-known.ts';
-import { creepFactorWay } from '../relaxation/creep-ways.ts';
 import { creepFactorOf } from '../relaxation/findley.ts';
 import type { PolymerCreep } from '../relaxation/polymer-creep.ts';
-import { type Derived, type Entry, entry, entryLater, type Range } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryBy, type Range } from '../sources/derived.ts';
 import type { CreepingLoop, JointCreep, Plastic, PlasticLink } from './clamp-loop.ts';
 
 /** Where creep and modulus of a plastic are taken within what is known of them. */
@@ -113,7 +112,7 @@ export function shareLeft(
   const sumAt = (at: 'until' | 'restored') =>
     ['C_b', ...links.map(({ of }) => `${SYMBOLS[of].compliance} · ${SYMBOLS[of][at]}`)].join(' + ');
   const atFirst = ['C_b', ...links.map(({ of }) => SYMBOLS[of].compliance)].join(' + ');
-  const elastic = entryLater('C_b', elasticCompliance, 'mm/N', screw);
+  const elastic = entryBy('C_b', elasticCompliance, 'mm/N', screw);
   const plastic = links.flatMap((link) => entriesOf(link, loop, { span, known: known[link.of] }));
   return {
     ...number,
@@ -133,10 +132,10 @@ function entriesOf(
   if (polymer === undefined) throw new Error('a printed part of the loop creeps');
   const factorAt = (symbol: string, hours: number) => {
     const factor = creepFactorOf(polymer[known.creep], hours);
-    return entryLater(symbol, factor, '-', () => creepFactorWay(polymer, known.creep, hours));
+    return entryBy(symbol, factor, '-', (steps) => steps.creepFactorWay(polymer, known.creep, hours));
   };
   return [
-    entryLater(symbols.compliance, compliance[known.modulus], 'mm/N', () => way(known.modulus)),
+    entryBy(symbols.compliance, compliance[known.modulus], 'mm/N', way(known.modulus)),
     factorAt(symbols.until, span.until),
     ...(span.restored === undefined ? [] : [factorAt(symbols.restored, span.restored)]),
   ];

@@ -1,8 +1,7 @@
 import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
-import { creepEntry, creepFactorWay } from '../relaxation/creep-ways.ts';
 import { creepFactorOf } from '../relaxation/findley.ts';
-import type { PolymerCreep } from '../relaxation/polymer-creep.ts';
-import { type Derived, type Entry, entry, entryLater, type LateEntry } from '../sources/derived.ts';
+import { creepEntry, type PolymerCreep } from '../relaxation/polymer-creep.ts';
+import { type Derived, type Entry, entry, entryBy, type LateEntry } from '../sources/derived.ts';
 
 /** Modes of plastic that a lasting force wears down; pressed plastic already counts its long-term value. */
 const SUSTAINED_MODES: ReadonlySet<FailureMode> = new Set<FailureMode>([
@@ -64,7 +63,9 @@ export function sustainedCapacity(
   return {
     median: lasting(
       capacity.median,
-      entryLater('c', creepFactorOf(creep.middle, hours), '-', () => creepFactorWay(creep, 'middle', hours)),
+      entryBy('c', creepFactorOf(creep.middle, hours), '-', (steps) =>
+        steps.creepFactorWay(creep, 'middle', hours),
+      ),
     ),
     characteristic: lasting(capacity.characteristic, creepEntry(creep, hours)),
   };

@@ -1,6 +1,6 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
 import type { Capacity, FailureMode, LoadPath } from '../pull-out/limit.ts';
-import { creepEntry } from '../relaxation/creep-ways.ts';
+import { creepEntry } from '../relaxation/polymer-creep.ts';
 import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint, TorqueTool } from './joint.ts';

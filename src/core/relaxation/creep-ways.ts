@@ -5,7 +5,6 @@ import {
   type Derived,
   type Entry,
   entryFrom,
-  entryLater,
   rangeOfCareful,
   withWays,
 } from '../sources/derived.ts';
@@ -47,10 +46,6 @@ export const mostCreep = (creep: PolymerCreep, hours: number): Derived => {
   const range = rangeOfCareful({ low: at('high'), middle: at('middle'), high: at('low') });
   return { ...creepFactorWay(creep, 'low', hours), ...range };
 };
-
-/** The same, put into a formula. */
-export const creepEntry = (creep: PolymerCreep, hours: number): Entry =>
-  entryLater('c', creepFactorOf(creep.low, hours), '-', () => mostCreep(creep, hours));
 
 const FINDLEY = { unit: '-', source: 'findley-iso-899', standing: 'estimate' } as const;
 

@@ -1,7 +1,8 @@
 import { type End, shareAt } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
 import { strengthShareAt } from '../host/temperature.ts';
-import { type CreepLaw, creepLaw } from './findley.ts';
+import { type Entry, entryBy } from '../sources/derived.ts';
+import { type CreepLaw, creepFactorOf, creepLaw } from './findley.ts';
 import { warmCreepLaw } from './warm-creep.ts';
 
 /**
@@ -42,3 +43,7 @@ export function polymerCreep(polymer: PrintedMaterial, serviceTemperature: numbe
 
 /** Whether the ends of what is known of a polymer's creep differ. */
 export const isCreepInDoubt = ({ low, high }: PolymerCreep): boolean => low.m !== high.m || low.n !== high.n;
+
+/** Creep factor put into a formula: the most that the polymer may have crept, with its range. */
+export const creepEntry = (creep: PolymerCreep, hours: number): Entry =>
+  entryBy('c', creepFactorOf(creep.low, hours), '-', (steps) => steps.mostCreep(creep, hours));

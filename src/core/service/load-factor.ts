@@ -2,7 +2,7 @@ import { type End, moduliOf } from '../host/little-known.ts';
 import type { MaterialValue, PrintedMaterial } from '../host/material.ts';
 import { hostCompliance, widerThanHole } from '../joint/host-compliance-steps.ts';
 import { leastBy } from '../joint/least-by.ts';
-import { screwCompliance, stretchedScrew } from '../joint/screw-compliance.ts';
+import { screwCompliance, stretchedScrew } from '../joint/screw-compliance-steps.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { loadFactor } from '../screws/load-sharing.ts';

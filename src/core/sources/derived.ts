@@ -15,6 +15,15 @@ export interface Entry {
 }
 
 /**
+ * Derivations that no answer needs, so that a page may load them after its answers; core/steps lists them here.
+ */
+// biome-ignore lint/suspicious/noEmptyInterface: filled in by what makes the derivations, which lies above this file.
+export interface Steps {}
+
+/** The way to a number, told by the derivation that makes it. */
+export type StepsWay = (steps: Steps) => Derived;
+
+/**
  * A computed number with the way it was computed.
  * Symbols and formulae are plain text; an underscore starts a subscript that ends at the next non-word sign.
  */
@@ -73,8 +82,36 @@ export class LateEntry implements Entry {
 export const entryLater = (symbol: string, value: number, unit: CoreUnit, way: () => Derived): LateEntry =>
   new LateEntry(symbol, value, unit, way);
 
+/** An entry that tells only what makes its way, which may load after the answers; core/steps makes it. */
+export class StepEntry implements Entry {
+  readonly symbol: string;
+  readonly value: number;
+  readonly unit: CoreUnit;
+  readonly #way: StepsWay;
+
+  constructor(symbol: string, value: number, unit: CoreUnit, way: StepsWay) {
+    this.symbol = symbol;
+    this.value = value;
+    this.unit = unit;
+    this.#way = way;
+  }
+
+  made(steps: Steps): Derived {
+    return this.#way(steps);
+  }
+
+  as(symbol: string): StepEntry {
+    return new StepEntry(symbol, this.value, this.unit, this.#way);
+  }
+}
+
+/** A computed number put into a further formula, whose way loads after the answers. */
+export const entryBy = (symbol: string, value: number, unit: CoreUnit, way: StepsWay): Entry =>
+  new StepEntry(symbol, value, unit, way);
+
 /** An entry under the symbol that a formula has for it; a spread would lose a way that is made later. */
 export function entryAs(symbol: string, one: Entry): Entry {
+  if (one instanceof StepEntry) return one.as(symbol);
   const { value, unit, from } = one;
   return from === undefined ? { symbol, value, unit } : { symbol, value, unit, from };
 }

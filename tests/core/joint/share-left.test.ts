@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { CreepingLoop, Plastic } from '../../../src/core/joint/clamp-loop.ts';
 import { type CreptSpan, creptOver, shareLeft, shareLeftOf } from '../../../src/core/joint/share-left.ts';
 import { polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
+import { wayOf } from '../../../src/core/steps/steps.ts';
 import { PC, PETG } from '../../../src/data/host-materials.ts';
 import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import fc from '../../support/fast-check.ts';
@@ -20,7 +21,7 @@ function loopOf(screw: number, plastics: Partial<Record<Plastic, number>>): Cree
     return {
       of,
       compliance: at(compliance),
-      way: () => given(of === 'host' ? 'C_h' : 'C_l', compliance, 'mm/N'),
+      way: () => () => given(of === 'host' ? 'C_h' : 'C_l', compliance, 'mm/N'),
     };
   };
   const links = (['clamped', 'host'] as const).filter((of) => plastics[of] !== undefined).map(linkOf);
@@ -99,7 +100,7 @@ describe('shareLeft', () => {
       expect(shown).toMatchObject({ symbol: 'R_F', formula, value: shareLeftOf(loop, crept, KNOWN) });
       expectRelative(evaluated(shown) ?? 0, shown.value);
       for (const one of shown.entries) {
-        if (one.symbol !== 't') expect([one.symbol, one.from?.value]).toEqual([one.symbol, one.value]);
+        if (one.symbol !== 't') expect([one.symbol, wayOf(one)?.value]).toEqual([one.symbol, one.value]);
       }
     },
   );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { strengthShareAt } from '../../../src/core/host/temperature.ts';
-import { creepEntry, creepFactorWay, mostCreep } from '../../../src/core/relaxation/creep-ways.ts';
+import { creepFactorWay, mostCreep } from '../../../src/core/relaxation/creep-ways.ts';
 import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
 import { polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
 import type { Derived } from '../../../src/core/sources/derived.ts';
@@ -79,11 +79,5 @@ describe('mostCreep', () => {
   });
   test('of a well known creep has no range', () => {
     expect(mostCreep(polymerCreep(PC, 23), 1000).range).toBeUndefined();
-  });
-  test('is put into a formula with its way', () => {
-    const creep = polymerCreep(PETG, 29);
-    expect(creepEntry(creep, 410)).toMatchObject({ symbol: 'c', unit: '-' });
-    expect(creepEntry(creep, 410).from).toEqual(mostCreep(creep, 410));
-    expect(creepEntry(creep, 410).value).toBe(mostCreep(creep, 410).value);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { polymerAt } from '../../../src/core/host/little-known.ts';
 import { creepFactorOf } from '../../../src/core/relaxation/findley.ts';
-import { isCreepInDoubt, polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
+import { creepEntry, isCreepInDoubt, polymerCreep } from '../../../src/core/relaxation/polymer-creep.ts';
+import { wayOf } from '../../../src/core/steps/steps.ts';
 import { PA6, PC, PETG, PLA } from '../../../src/data/host-materials.ts';
 import { expectPublished } from '../../support/published.ts';
 
@@ -39,5 +40,14 @@ describe('polymerCreep', () => {
       expect(creepFactorOf(low, hours)).toBeGreaterThan(creepFactorOf(middle, hours));
       expect(creepFactorOf(middle, hours)).toBeGreaterThan(creepFactorOf(high, hours));
     }
+  });
+});
+
+describe('creepEntry', () => {
+  test('puts in the most creep, with the way to it', () => {
+    const creep = polymerCreep(PETG, 29);
+    const put = creepEntry(creep, 410);
+    expect(put).toMatchObject({ symbol: 'c', unit: '-', value: creepFactorOf(creep.low, 410) });
+    expect(wayOf(put)).toMatchObject({ value: put.value, range: { high: put.value } });
   });
 });

@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  screwCompliance,
-  screwComplianceOf,
-  stretchedScrew,
-} from '../../../src/core/joint/screw-compliance.ts';
+import { screwComplianceOf } from '../../../src/core/joint/screw-compliance.ts';
+import { screwCompliance, stretchedScrew } from '../../../src/core/joint/screw-compliance-steps.ts';
 import { answerableJoint, given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
