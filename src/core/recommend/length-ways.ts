@@ -2,7 +2,7 @@ import type { Insert } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { settingInside } from '../joint/torque-window.ts';
-import { type Derived, entryFrom } from '../sources/derived.ts';
+import { type Derived, entryFrom, withWayChanged } from '../sources/derived.ts';
 import { capacityOf, jointsOverLength } from './joints-over-length.ts';
 import { bandOf } from './length-curve.ts';
 
@@ -71,9 +71,10 @@ function lengthsOf(insert: Insert, drawn: number): ReadonlyMap<string, Derived> 
 /** A derivation with other ways to some of its lengths, at any depth. */
 const withLengths = (derived: Derived, lengths: ReadonlyMap<string, Derived>): Derived => ({
   ...derived,
-  entries: derived.entries.map((entry) => {
-    const from = lengths.get(entry.symbol) ?? (entry.from && withLengths(entry.from, lengths));
-    return from === undefined ? entry : { ...entry, from };
+  entries: derived.entries.map((one) => {
+    const from = lengths.get(one.symbol);
+    if (from !== undefined) return { symbol: one.symbol, value: one.value, unit: one.unit, from };
+    return withWayChanged(one, (way) => withLengths(way, lengths));
   }),
 });
 

@@ -103,6 +103,10 @@ export class StepEntry implements Entry {
   as(symbol: string): StepEntry {
     return new StepEntry(symbol, this.value, this.unit, this.#way);
   }
+
+  changed(change: (way: Derived) => Derived): StepEntry {
+    return new StepEntry(this.symbol, this.value, this.unit, (steps) => change(this.#way(steps)));
+  }
 }
 
 /** A computed number put into a further formula, whose way loads after the answers. */
@@ -114,6 +118,13 @@ export function entryAs(symbol: string, one: Entry): Entry {
   if (one instanceof StepEntry) return one.as(symbol);
   const { value, unit, from } = one;
   return from === undefined ? { symbol, value, unit } : { symbol, value, unit, from };
+}
+
+/** An entry whose way, where it has one, is changed. */
+export function withWayChanged(one: Entry, change: (way: Derived) => Derived): Entry {
+  if (one instanceof StepEntry) return one.changed(change);
+  const { symbol, value, unit, from } = one;
+  return from === undefined ? one : { symbol, value, unit, from: change(from) };
 }
 
 /** A number some of whose values put in were computed before: each by its symbol, with the way to it. */
