@@ -1,4 +1,4 @@
-import { type Derived, entry, entryFrom, entryLater } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
 import { characteristicOf, UNTESTED } from './bond.ts';
 import { lessCertain } from './less-certain.ts';
 import type { InsertRule, Situation } from './situation.ts';
@@ -18,41 +18,43 @@ import { plugDiameter } from './wall-plug.ts';
 export function bossSection(situation: Situation, bossDiameter: number): Derived {
   const { bore, wall, host } = situation;
   const plug = plugDiameter(situation);
-  const boss = entry('D_b', bossDiameter, 'mm');
   const inner = bossDiameter - 2 * wall.value;
-  const common = { symbol: 'A_b', unit: 'mm²', source: 'own-model', standing: 'estimate' } as const;
-  if (inner <= plug.value) {
-    return {
-      ...common,
-      value: (Math.PI / 4) * (bossDiameter ** 2 - bore.value ** 2),
-      formula: 'π/4 · (D_b² − D_t²), walls meet',
-      entries: [boss, entryFrom(bore), entryFrom(wall), entryFrom(plug)],
-    };
-  }
+  const boss = entry('D_b', bossDiameter, 'mm');
   const density = host.infill.density;
-  const solid = plug.value ** 2 - bore.value ** 2 + bossDiameter ** 2 - inner ** 2;
-  const innerWay = (): Derived => ({
-    symbol: 'D_i',
-    value: inner,
-    unit: 'mm',
-    formula: 'D_b − 2 · t',
-    entries: [boss, entryFrom(wall)],
+  const wallsMeet = inner <= plug.value;
+  const solid = bossDiameter ** 2 - bore.value ** 2;
+  const hollow = inner ** 2 - plug.value ** 2;
+  return {
+    symbol: 'A_b',
+    value: (Math.PI / 4) * (wallsMeet ? solid : solid - (1 - density) * hollow),
+    unit: 'mm²',
+    formula: wallsMeet
+      ? 'π/4 · (D_b² − D_t²), walls meet'
+      : 'π/4 · (D_w² − D_t² + D_b² − D_i² + ρ · (D_i² − D_w²))',
+    entries: wallsMeet
+      ? [boss, entryFrom(bore), entryFrom(wall), entryFrom(plug)]
+      : [
+          entryFrom(plug),
+          entryFrom(bore),
+          boss,
+          entryLater('D_i', inner, 'mm', () => innerDiameter(inner, boss, wall)),
+          entry('ρ', density, '-'),
+        ],
     source: 'own-model',
     standing: 'estimate',
-  });
-  return {
-    ...common,
-    value: (Math.PI / 4) * (solid + density * (inner ** 2 - plug.value ** 2)),
-    formula: 'π/4 · (D_w² − D_t² + D_b² − D_i² + ρ · (D_i² − D_w²))',
-    entries: [
-      entryFrom(plug),
-      entryFrom(bore),
-      boss,
-      entryLater('D_i', inner, 'mm', innerWay),
-      entry('ρ', density, '-'),
-    ],
   };
 }
+
+/** Inner diameter of a boss's own walls. */
+const innerDiameter = (value: number, boss: Entry, wall: Derived): Derived => ({
+  symbol: 'D_i',
+  value,
+  unit: 'mm',
+  formula: 'D_b − 2 · t',
+  entries: [boss, entryFrom(wall)],
+  source: 'own-model',
+  standing: 'estimate',
+});
 
 /**
  * Force at which a free boss tears across at the hole's bottom.
