@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { hostStrengths } from '../../../src/core/host/strengths.ts';
-import { PETG, PLA } from '../../../src/data/host-materials.ts';
+import { PETG, PLA, PLA_PLUS } from '../../../src/data/host-materials.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
 
 const KEYS = ['knurlShear', 'printedShear', 'alongAxis', 'hoop', 'compressive'] as const;
@@ -30,6 +30,24 @@ describe('hostStrengths', () => {
     const cool = hostStrengths(PETG, 'across-build', 23);
     const warm = hostStrengths(PETG, 'across-build', 45);
     for (const key of KEYS) expectRelative(warm[key].value / cool[key].value, 35 / 57);
+  });
+  test('of a polymer that is little known keep its rows, each with the symbols of its ends', () => {
+    const found = hostStrengths(PLA_PLUS, 'along-build', 37);
+    expect(KEYS.map((key) => found[key].littleKnown?.row)).toEqual([
+      PLA_PLUS.tensileInPlane,
+      PLA_PLUS.shearBetweenLayers,
+      PLA_PLUS.tensileAcrossLayers,
+      PLA_PLUS.tensileInPlane,
+      PLA_PLUS.compressive,
+    ]);
+    expect(KEYS.map((key) => found[key].littleKnown?.symbols.low)).toEqual([
+      'σ_low',
+      'τ_low',
+      'σ_low',
+      'σ_low',
+      'σ_low',
+    ]);
+    expect(hostStrengths(PETG, 'along-build', 37).hoop.littleKnown).toBeUndefined();
   });
   test('never claim to be more than an estimate', () => {
     const found = hostStrengths(PETG, 'along-build', 31);

@@ -38,6 +38,8 @@ describe('strengthLeft', () => {
     for (const material of PRINTED) {
       expect(strengthLeft(material, 23).value).toBe(1);
       expect(strengthLeft(material, -40).value).toBe(1);
+      expect(strengthLeft(material, 23).entries).toMatchObject([{ symbol: 'T', value: 23 }]);
+      expect(evaluated(strengthLeft(material, 22.7))).toBe(1);
     }
   });
   test('falls with temperature, never to 0 where the door still answers', () => {

@@ -29,6 +29,7 @@ describe('every number of a split boss', () => {
     ['in a boss that the walls fill', { wall: 3.1, boss: 9.7 }, 'min(D_w, D_b, 3 · D_k)'],
     ['in walls beyond three knurls', { wall: 7.1 }, 'min(D_w, 3 · D_k)'],
     ['without a ring', { wall: 0.21, density: 0 }, 'D_w + ρ · (3 · D_k − D_w)'],
+    ['in a boss narrower than the knurl', { boss: 4.7 }, 'min(D_w, D_b, 3 · D_k)'],
   ] as const)('comes to what its formula comes to: %s', (_, numbers, formula) => {
     const situation = situationOfNumbers({ wall: 1.2, setting: 'hammered', ...numbers });
     expect(ringDiameter(situation).formula).toBe(formula);
