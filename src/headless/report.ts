@@ -2,6 +2,7 @@ import type { Evidence } from '../core/bench/evidence.ts';
 import type { Insert } from '../core/inserts/insert.ts';
 import type { JointAssessment, Limit, ScrewChoice, TorqueWindow } from '../core/joint/assessment.ts';
 import type { Joint } from '../core/joint/joint.ts';
+import { noticesOf } from '../core/joint/notices.ts';
 import { admit } from '../core/joint/stop.ts';
 import type { Recommendation, RejectedCandidate } from '../core/recommend/recommendation.ts';
 import { nameOfMode, sentenceOfOpening } from '../wording/names.ts';
@@ -49,6 +50,7 @@ export function reportOf({ name, joint, recommendation, drawer, chosenInsert, ev
     ...(chosen
       ? {
           ...answerOf(chosen),
+          notices: noticesIn(joint, drawer, chosen),
           existingHole: existingHoleReportOf({ joint, assessment: chosen, drawer, recommendation }),
           hold: holdIn(joint, drawer, chosen),
         }
@@ -77,6 +79,16 @@ function holdIn(joint: Joint, drawer: readonly Insert[], { insertId, torque }: J
   const admission = admit(joint);
   const insert = drawer.find(({ id }) => id === insertId);
   return admission.kind === 'stopped' || !insert ? null : holdReportOf(admission.joint, insert, torque);
+}
+
+function noticesIn(joint: Joint, drawer: readonly Insert[], assessment: JointAssessment) {
+  const admission = admit(joint);
+  const insert = drawer.find(({ id }) => id === assessment.insertId);
+  if (admission.kind === 'stopped' || !insert) return [];
+  return noticesOf(admission.joint, insert, assessment).map((notice) => ({
+    code: notice.code,
+    sentence: plainText(sentenceOfNotice(notice)),
+  }));
 }
 
 function answerOf(assessment: JointAssessment) {
@@ -128,10 +140,6 @@ function answerOf(assessment: JointAssessment) {
     preloadLeft: rounded(assessment.preloadLeft.value),
     preloadLeftRange: rangeOf(assessment.preloadLeft),
     torque: torqueOf(assessment.torque),
-    notices: assessment.notices.map((notice) => ({
-      code: notice.code,
-      sentence: plainText(sentenceOfNotice(notice)),
-    })),
   };
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { chanceModel } from '../../src/core/chance/chance-model.ts';
 import { assess } from '../../src/core/joint/assess.ts';
 import type { JointAssessment } from '../../src/core/joint/assessment.ts';
+import { noticesOf } from '../../src/core/joint/notices.ts';
 import { admit } from '../../src/core/joint/stop.ts';
 import { recommend } from '../../src/core/recommend/recommend.ts';
 import { holdOf } from '../../src/core/service/hold.ts';
@@ -42,7 +43,9 @@ const knurlOf = ({ limits }: JointAssessment) => {
   if (!found) throw new Error('knurl shear is always there on the near side');
   return found.capacity;
 };
-const codes = ({ notices }: JointAssessment) => notices.map(({ code }) => code);
+const noticesIn = ({ joint, insert, assessment }: ReturnType<typeof answered>) =>
+  noticesOf(joint, insert, assessment);
+const codes = (one: ReturnType<typeof answered>) => noticesIn(one).map(({ code }) => code);
 
 describe('withEvidence', () => {
   const without = answered(documentWithTests([], { ...OVER_GAP, drawer: DRAWER }));
@@ -71,12 +74,12 @@ describe('withEvidence', () => {
     expect(merits(weak)).not.toEqual(merits(without));
   });
   test('says so, and no longer that nobody has tested', () => {
-    expect(codes(weak.assessment)).toContain('bond-tested');
-    expect(codes(weak.assessment)).not.toContain('bond-untested');
-    expect(codes(without.assessment)).toContain('bond-untested');
+    expect(codes(weak)).toContain('bond-tested');
+    expect(codes(weak)).not.toContain('bond-untested');
+    expect(codes(without)).toContain('bond-untested');
   });
   test('says from what to what knurl shear moved, with the way to both', () => {
-    const told = weak.assessment.notices.find(({ code }) => code === 'bond-tested');
+    const told = noticesIn(weak).find(({ code }) => code === 'bond-tested');
     expect(told?.facts['before']).toEqual(knurlOf(without.assessment).median);
     expect(told?.facts['after']).toEqual(knurlOf(weak.assessment).median);
     expect(told?.facts['characteristic']).toEqual(knurlOf(weak.assessment).characteristic);

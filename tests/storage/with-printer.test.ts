@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { drawnForFacets } from '../../src/core/holes/facets.ts';
 import { assess } from '../../src/core/joint/assess.ts';
-import type { JointAssessment } from '../../src/core/joint/assessment.ts';
+import { noticesOf } from '../../src/core/joint/notices.ts';
 import { admit } from '../../src/core/joint/stop.ts';
 import { CATALOGUE } from '../../src/data/catalogue.ts';
 import type { HoleReadingRecord, JointDocument, PrinterRecord } from '../../src/storage/document.ts';
@@ -47,16 +47,20 @@ const withHoles = (
   ],
 });
 
-function assessedIn(document: JointDocument): JointAssessment {
+function answeredIn(document: JointDocument) {
   const resolved = resolveDocument(document, CATALOGUE);
   if (resolved.kind === 'refused') throw new Error(JSON.stringify(resolved.refusals));
   const admission = admit(withEvidence(document, resolved.value).joint);
   const [insert] = resolved.value.drawer;
   if (admission.kind === 'stopped' || !insert) throw new Error('not answered');
-  return assess(admission.joint, insert);
+  return { joint: admission.joint, insert, assessment: assess(admission.joint, insert) };
 }
+const assessedIn = (document: JointDocument) => answeredIn(document).assessment;
 const drawnIn = (document: JointDocument): number => assessedIn(document).hole.drawn.value;
-const codesIn = (document: JointDocument) => assessedIn(document).notices.map(({ code }) => code);
+const codesIn = (document: JointDocument) => {
+  const { joint, insert, assessment } = answeredIn(document);
+  return noticesOf(joint, insert, assessment).map(({ code }) => code);
+};
 const FINE: Changes = { holes: { step_mm: 0.01 } };
 
 describe('withPrinter', () => {

@@ -1,7 +1,8 @@
 import type { Insert } from '../../src/core/inserts/insert.ts';
 import { assess } from '../../src/core/joint/assess.ts';
-import type { JointAssessment } from '../../src/core/joint/assessment.ts';
+import type { JointAssessment, Notice } from '../../src/core/joint/assessment.ts';
 import type { Joint } from '../../src/core/joint/joint.ts';
+import { noticesOf } from '../../src/core/joint/notices.ts';
 import { situationOf, surroundingsOf } from '../../src/core/joint/situation-of.ts';
 import { type AnswerableJoint, admit } from '../../src/core/joint/stop.ts';
 import { tighten } from '../../src/core/joint/tightening.ts';
@@ -122,6 +123,10 @@ export function theInsert(record: Partial<InsertRecord> = {}, permissibleError_m
 /** One joint with one insert, assessed. */
 export const assessed = (changes: Changes = {}, record: Partial<InsertRecord> = {}): JointAssessment =>
   assess(answerableJoint(changes), theInsert(record));
+
+/** What to know beside the answers of one joint with one insert. */
+export const noticed = (changes: Changes = {}, record: Partial<InsertRecord> = {}): readonly Notice[] =>
+  noticesOf(answerableJoint(changes), theInsert(record), assessed(changes, record));
 
 /** The whole drawer for one joint. */
 export function recommended(changes: Changes = {}): Recommendation {

@@ -2,13 +2,15 @@ import { DEMOS } from '../../src/app/demos/demos.ts';
 import { admit as admitDocument } from '../../src/app/state/admit.ts';
 import type { Insert } from '../../src/core/inserts/insert.ts';
 import { assess } from '../../src/core/joint/assess.ts';
-import type { JointAssessment } from '../../src/core/joint/assessment.ts';
+import type { JointAssessment, Notice } from '../../src/core/joint/assessment.ts';
 import type { Joint } from '../../src/core/joint/joint.ts';
+import { noticesOf } from '../../src/core/joint/notices.ts';
 import { admit } from '../../src/core/joint/stop.ts';
 import type { SeatKind } from '../../src/core/pull-out/limit.ts';
 import { askedTorque, holdOf } from '../../src/core/service/hold.ts';
 import { marginsOf } from '../../src/core/service/margins.ts';
 import type { Derived } from '../../src/core/sources/derived.ts';
+import { wayOf } from '../../src/core/steps/steps.ts';
 import type { ResolvedDocument } from '../../src/storage/resolve.ts';
 
 /** The demonstration joints as the door lets them in, the stopped ones as if their use were general. */
@@ -45,6 +47,7 @@ export function assessments(): readonly {
   readonly joint: Joint;
   readonly insert: Insert;
   readonly assessment: JointAssessment;
+  readonly notices: readonly Notice[];
 }[] {
   return demoJoints().flatMap(({ joint, drawer }) =>
     variantsOf(joint).flatMap((variant) => {
@@ -53,7 +56,11 @@ export function assessments(): readonly {
       return drawer
         .filter((insert) => insert.thread.id === variant.screw.thread.id)
         .slice(0, INSERTS_EACH)
-        .map((insert) => ({ joint: variant, insert, assessment: assess(admission.joint, insert) }));
+        .map((insert) => {
+          const assessment = assess(admission.joint, insert);
+          const notices = noticesOf(admission.joint, insert, assessment);
+          return { joint: variant, insert, assessment, notices };
+        });
     }),
   );
 }
@@ -73,9 +80,9 @@ export function holds() {
 export function derivedIn(value: unknown, seen = new Set<object>()): readonly Derived[] {
   if (typeof value !== 'object' || value === null || seen.has(value)) return [];
   seen.add(value);
-  const own = 'formula' in value && 'entries' in value;
-  return [
-    ...(own ? [value as Derived] : []),
-    ...Object.values(value).flatMap((inner) => derivedIn(inner, seen)),
-  ];
+  if ('formula' in value && 'entries' in value) {
+    const own = value as Derived;
+    return [own, ...own.entries.flatMap((entry) => derivedIn(wayOf(entry), seen))];
+  }
+  return Object.values(value).flatMap((inner) => derivedIn(inner, seen));
 }

@@ -34,7 +34,7 @@ describe('symbols of all numbers of many joints', () => {
   });
   test('all have a meaning in words', () => {
     const unexplained = new Set<string>();
-    for (const found of [...all.map(({ assessment }) => assessment), ...lives]) {
+    for (const found of [...all.map(({ assessment, notices }) => ({ assessment, notices })), ...lives]) {
       for (const derived of derivedIn(found)) {
         const own = meaningOfSymbol(derived.symbol, { unit: derived.unit, source: derived.source });
         if (own === undefined) unexplained.add(`${derived.symbol} [${derived.unit}]`);
@@ -61,14 +61,14 @@ describe('symbols of all numbers of many joints', () => {
 
 describe('sentences of all assessments', () => {
   test('are whole, with nothing of the program in them', () => {
-    for (const { assessment } of all) {
+    for (const { assessment, notices } of all) {
       expectSentence(plainText(reasonForHole(assessment)));
       expectSentence(plainText(reasonForTorque(assessment)));
       expectSentence(seatSentence(assessment.seat));
       expectSentence(plainText(reasonForInsert(assessment, { rank: 1, rankedCount: 3, drawerCount: 7 })));
       expectSentence(plainText(reasonForInsert(assessment, { rank: 2, rankedCount: 3, drawerCount: 7 })));
       expectSentence(plainText(reasonForInsert(assessment, { rankedCount: 0, drawerCount: 1 })));
-      for (const notice of assessment.notices) expectSentence(plainText(sentenceOfNotice(notice)));
+      for (const notice of notices) expectSentence(plainText(sentenceOfNotice(notice)));
     }
   });
   test('of their lives too, with and without a setting', () => {

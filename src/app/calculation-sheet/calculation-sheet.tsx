@@ -9,6 +9,7 @@ import { CAUTIONS } from '../../wording/cautions.ts';
 import { sentenceOfNotice } from '../../wording/notices.ts';
 import { seatSentence } from '../../wording/seat.ts';
 import { plainText } from '../../wording/sentence.ts';
+import { shownNotices } from '../state/shown-notices.ts';
 import styles from './calculation-sheet.module.css';
 import { calculationSteps } from './calculation-steps.ts';
 import { GivenList } from './given-list.tsx';
@@ -36,9 +37,11 @@ export function CalculationSheet(props: CalculationSheetProps) {
     element?.showModal();
     return () => element?.close();
   }, []);
-  const groups = useMemo(() => {
+  const { groups, notices } = useMemo(() => {
     const hold = holdAt(joint, insert, assessment);
-    return calculationSteps({ joint, assessment, ...(hold === undefined ? {} : { hold }) });
+    const remarks = { notices: shownNotices(joint, insert, assessment) };
+    const life = hold === undefined ? {} : { hold };
+    return { groups: calculationSteps({ joint, assessment, ...remarks, ...life }), ...remarks };
   }, [joint, insert, assessment]);
   const sources = sourcesOf(groups);
   // Beside the page and not within it, so that print can leave the page out.
@@ -73,7 +76,7 @@ export function CalculationSheet(props: CalculationSheetProps) {
       <section className={styles['words']}>
         <h3>To know about this joint</h3>
         <ul>
-          {assessment.notices.map((notice) => (
+          {notices.map((notice) => (
             <li key={notice.code}>{plainText(sentenceOfNotice(notice))}</li>
           ))}
         </ul>

@@ -1,4 +1,4 @@
-import type { JointAssessment, Limit, TorqueWindow } from '../../core/joint/assessment.ts';
+import type { JointAssessment, Limit, Notice, TorqueWindow } from '../../core/joint/assessment.ts';
 import { dialMargin } from '../../core/joint/dial-margin.ts';
 import type { Joint } from '../../core/joint/joint.ts';
 import { screwLengthWays } from '../../core/joint/screw-length-ways.ts';
@@ -13,6 +13,7 @@ import { derivationsWithin } from '../../wording/symbols.ts';
 export interface Calculation {
   readonly joint: Joint;
   readonly assessment: JointAssessment;
+  readonly notices: readonly Notice[];
   /** How the joint holds through its life; absent where no torque fits. */
   readonly hold?: Hold;
 }
@@ -44,9 +45,9 @@ export interface Part {
 const HOST_SYMBOLS: ReadonlySet<string> = new Set(['θ', 'τ', 'τ_p', 'σ_a', 'σ_h', 'σ_c', 'φ', 't']);
 
 /** The parts of the calculation in the order in which one is built upon the other. */
-export function partsOf({ joint, assessment, hold }: Calculation): readonly Part[] {
+export function partsOf({ joint, assessment, notices, hold }: Calculation): readonly Part[] {
   const { limits } = assessment;
-  const remarks = remarkNumbers(assessment);
+  const remarks = remarkNumbers(notices);
   return [
     part({ kind: 'insert' }, insertNumbers(assessment)),
     part({ kind: 'hole' }, holeNumbers(assessment)),
@@ -153,5 +154,5 @@ function settingNumbers(torque: Extract<TorqueWindow, { readonly kind: 'window' 
 }
 
 /** What the sentences at the end say that was computed. */
-const remarkNumbers = ({ notices }: JointAssessment): readonly Derived[] =>
+const remarkNumbers = (notices: readonly Notice[]): readonly Derived[] =>
   notices.flatMap(({ facts }) => Object.values(facts).filter((fact) => typeof fact === 'object'));

@@ -7,6 +7,7 @@ import { Notices } from '../questions/notices/notices.tsx';
 import { WhatHole } from '../questions/what-hole/what-hole.tsx';
 import { WhichInsert } from '../questions/which-insert/which-insert.tsx';
 import { useFindings, useSheetActions } from '../state/sheet-context.ts';
+import { shownNotices } from '../state/shown-notices.ts';
 import { CalculationLink } from './calculation-link.tsx';
 import { Footer } from './footer.tsx';
 import { Late } from './late.tsx';
@@ -200,11 +201,11 @@ const TheCoupons = memo(function TheCoupons() {
 });
 
 const WhatToKnow = memo(function WhatToKnow() {
-  const { shown } = useFindings();
+  const { joint, shown } = useFindings();
   if (!shown) return null;
   return (
     <div className={styles.notices}>
-      <Notices notices={shown.assessment.notices} />
+      <Notices notices={shownNotices(joint, shown.insert, shown.assessment)} />
     </div>
   );
 });

@@ -4,7 +4,6 @@ import { designHole } from './hole-design.ts';
 import { leastBy } from './least-by.ts';
 import { demandOn, greatestClampForce, leastClampForce, limitsOf } from './limits.ts';
 import { loadReserve } from './load-reserve.ts';
-import { noticesOf } from './notices.ts';
 import { openingsFor } from './openings.ts';
 import { bestPreloadLeft } from './preload-left.ts';
 import type { AnswerableJoint } from './stop.ts';
@@ -17,7 +16,7 @@ import { weakestHold } from './weakest-hold.ts';
  *
  * @param joint - a joint that may be answered (stopOf gives nothing)
  * @param insert - an insert with the screw's thread
- * @returns hole, seat, screw, limits, torque, reserve and notices; a closed window or a missing screw is data in it
+ * @returns hole, seat, screw, limits, torque and reserve; a closed window or a missing screw is data in it
  * @source own-model order of the steps
  */
 export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment {
@@ -36,7 +35,7 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
   );
   const held = weakestHold(actives);
   const reserve = loadReserve(actives, joint, conversion, least);
-  const assessment = {
+  return {
     insertId: insert.id,
     dimensions: found.insert,
     hole: designHole(joint, found.insert, tightening.bore, found.hole),
@@ -53,7 +52,6 @@ export function assess(joint: AnswerableJoint, insert: Insert): JointAssessment 
     holds: held.capacity,
     holdsMode: held.mode,
   };
-  return { ...assessment, notices: noticesOf(joint, insert, assessment) };
 }
 
 function torqueWindow(joint: AnswerableJoint, insert: Insert, tightening: Tightening): TorqueWindow {

@@ -205,5 +205,4 @@ export interface JointAssessment {
   /** Smallest characteristic force of all modes that the pull loads: what the insert holds. */
   readonly holds: Capacity;
   readonly holdsMode: FailureMode;
-  readonly notices: readonly Notice[];
 }

@@ -2,14 +2,11 @@ import type { Insert } from '../inserts/insert.ts';
 import type { JointAssessment, Notice } from './assessment.ts';
 import type { AnswerableJoint } from './stop.ts';
 
-/** An assessment before its notices. */
-export type Unnoticed = Omit<JointAssessment, 'notices'>;
-
 /** What a notice may look at. */
 export interface Look {
   readonly joint: AnswerableJoint;
   readonly insert: Insert;
-  readonly found: Unnoticed;
+  readonly found: JointAssessment;
 }
 
 /** Facts of the notice, or undefined where there is nothing to say. */

@@ -1,11 +1,11 @@
 import type { Insert } from '../inserts/insert.ts';
-import type { Notice, NoticeCode } from './assessment.ts';
+import type { JointAssessment, Notice, NoticeCode } from './assessment.ts';
 import { CLAMP_NOTICES } from './clamp-notices.ts';
 import { HOLE_NOTICES } from './hole-notices.ts';
 import { INSERT_NOTICES } from './insert-notices.ts';
 import { LITTLE_KNOWN_NOTICES } from './little-known-notices.ts';
 import { MATERIAL_NOTICES } from './material-notices.ts';
-import type { NoticeRule, Unnoticed } from './notice-rule.ts';
+import type { NoticeRule } from './notice-rule.ts';
 import type { AnswerableJoint } from './stop.ts';
 
 const RULES: Readonly<Record<NoticeCode, NoticeRule>> = {
@@ -60,12 +60,12 @@ const ORDER: readonly NoticeCode[] = [
  *
  * @param joint - the joint
  * @param insert - its insert with all readings
- * @param found - the assessment so far
+ * @param found - the assessment of both
  * @returns notices by code with their facts; each code at most once
  * @source flm-insert-study infill and wall
  * @source trade-practice floor, short inserts, thread-locking fluid
  */
-export function noticesOf(joint: AnswerableJoint, insert: Insert, found: Unnoticed): readonly Notice[] {
+export function noticesOf(joint: AnswerableJoint, insert: Insert, found: JointAssessment): readonly Notice[] {
   return ORDER.flatMap((code) => {
     const facts = RULES[code]({ joint, insert, found });
     return facts === undefined ? [] : [{ code, facts }];

@@ -49,7 +49,7 @@ describe.each(CALCULATED.map((one) => [one.name, one] as const))('the calculatio
     }
   });
   test('has a step for every computed number of the answers, the drawing and the remarks', () => {
-    const { hole, screw, torque, preloadLeft, holds, dimensions, notices } = one.assessment;
+    const { hole, screw, torque, preloadLeft, holds, dimensions } = one.assessment;
     const ofHole = [hole.drawn, hole.depth, hole.boreAsPrinted, hole.well, hole.floor, hole.bossDiameter];
     const numbers = [
       ...ofHole,
@@ -67,7 +67,7 @@ describe.each(CALCULATED.map((one) => [one.name, one] as const))('the calculatio
       dimensions.length.estimate,
       ...(screw.kind === 'chosen' ? [screw.length] : []),
       ...(torque.kind === 'window' ? [torque.dial, torque.clampForceLow, torque.clampForceHigh] : []),
-      ...notices.flatMap(({ facts }) => Object.values(facts).filter((fact) => typeof fact === 'object')),
+      ...one.notices.flatMap(({ facts }) => Object.values(facts).filter((fact) => typeof fact === 'object')),
     ];
     for (const number of numbers) {
       const written = steps.filter(({ derived }) => derived.symbol === number.symbol);

@@ -5,7 +5,8 @@ import {
 } from '../../../src/app/calculation-sheet/calculation-steps.ts';
 import { DEMOS } from '../../../src/app/demos/demos.ts';
 import { assess } from '../../../src/core/joint/assess.ts';
-import type { JointAssessment } from '../../../src/core/joint/assessment.ts';
+import type { JointAssessment, Notice } from '../../../src/core/joint/assessment.ts';
+import { noticesOf } from '../../../src/core/joint/notices.ts';
 import { admit } from '../../../src/core/joint/stop.ts';
 import { recommend } from '../../../src/core/recommend/recommend.ts';
 import { type Hold, holdOf } from '../../../src/core/service/hold.ts';
@@ -16,6 +17,7 @@ import { type Changes, insertRecord, jointDocument, resolved } from '../../suppo
 export interface Calculated {
   readonly name: string;
   readonly assessment: JointAssessment;
+  readonly notices: readonly Notice[];
   readonly hold?: Hold;
   readonly groups: readonly StepGroup[];
 }
@@ -39,8 +41,9 @@ export function calculatedOf(document: JointDocument, name = document.name): rea
       const { torque } = assessment;
       const hold = torque.kind === 'window' ? holdOf(joint, insert, torque.dial) : undefined;
       const life = hold === undefined ? {} : { hold };
-      const groups = calculationSteps({ joint, assessment, ...life });
-      return { name: `${name}, ${insert.id}`, assessment, groups, ...life };
+      const remarks = { notices: noticesOf(joint, insert, assessment) };
+      const groups = calculationSteps({ joint, assessment, ...remarks, ...life });
+      return { name: `${name}, ${insert.id}`, assessment, groups, ...remarks, ...life };
     });
 }
 

@@ -8,7 +8,7 @@ import { HowTight } from '../../../src/app/questions/how-tight/how-tight.tsx';
 import { Notices } from '../../../src/app/questions/notices/notices.tsx';
 import { WhatHole } from '../../../src/app/questions/what-hole/what-hole.tsx';
 import { lengthText } from '../../../src/wording/amount.ts';
-import { answerableJoint, assessed, type Changes } from '../../support/joints.ts';
+import { answerableJoint, assessed, type Changes, noticed } from '../../support/joints.ts';
 import { expectPublished } from '../../support/published.ts';
 
 vi.setConfig({ testTimeout: 30_000 });
@@ -126,14 +126,14 @@ describe('HowTight', () => {
 
 describe('Notices', () => {
   test('are a list of sentences', () => {
-    const { assessment } = given();
-    show(<Notices notices={assessment.notices} />);
-    expect(screen.getAllByRole('listitem')).toHaveLength(assessment.notices.length);
+    const notices = noticed();
+    show(<Notices notices={notices} />);
+    expect(screen.getAllByRole('listitem')).toHaveLength(notices.length);
     expect(screen.getByText(/^The infill is 37/)).toBeInTheDocument();
   });
   test('open their computed numbers below the sentence', async () => {
     const { assessment } = given();
-    show(<Notices notices={assessment.notices} />);
+    show(<Notices notices={noticed()} />);
     const notice = screen.getByText(/^The wall round the hole is/);
     expect(notice).toHaveTextContent(/^The wall round the hole is \d\.\d+.mm; practice asks for 2\.4.mm\./);
     await userEvent.click(

@@ -1,13 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import type { Notice, NoticeCode } from '../../../src/core/joint/assessment.ts';
+import { noticesOf } from '../../../src/core/joint/notices.ts';
 import { admit, stopOf } from '../../../src/core/joint/stop.ts';
 import type { InsertRecord } from '../../../src/storage/document.ts';
 import { evaluated } from '../../app/derivation/evaluate-formula.ts';
-import { assessed, type Changes, givenJoint } from '../../support/joints.ts';
+import {
+  answerableJoint,
+  assessed,
+  type Changes,
+  givenJoint,
+  noticed,
+  theInsert,
+} from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
 
 const codesOf = (changes: Changes, record: Partial<InsertRecord> = {}) =>
-  assessed(changes, record).notices.map(({ code }) => code);
+  noticed(changes, record).map(({ code }) => code);
 const LONG = { length_mm: [5.3], knurledLength_mm: [3.9] };
 
 describe('assess', () => {
@@ -125,7 +133,8 @@ describe('notices', () => {
   });
   test('carry the way to the numbers that were computed', () => {
     const factsOf = (code: NoticeCode, changes: Changes = {}, record: Partial<InsertRecord> = {}) => {
-      const { notices, ...found } = assessed(changes, record);
+      const found = assessed(changes, record);
+      const notices = noticesOf(answerableJoint(changes), theInsert(record), found);
       return { facts: notices.find((notice) => notice.code === code)?.facts ?? {}, found };
     };
     const valueIn = (fact: Notice['facts'][string] | undefined) =>
@@ -163,10 +172,10 @@ describe('notices', () => {
     expect(codesOf({ host: { material: 'pc' }, gap_mm: 0.4 })).not.toContain('creep-little-known');
   });
   test('name the polymer that is little known, not the one that is known', () => {
-    const { notices } = assessed({ clamped: { material: 'pla' }, host: { material: 'pc' }, gap_mm: 0.4 });
+    const notices = noticed({ clamped: { material: 'pla' }, host: { material: 'pc' }, gap_mm: 0.4 });
     const creep = notices.find(({ code }) => code === 'creep-little-known');
     expect(creep?.facts).toMatchObject({ material: 'PLA', hours: 8760 });
-    const both = assessed({ clamped: { material: 'pla' }, gap_mm: 0.4 }).notices;
+    const both = noticed({ clamped: { material: 'pla' }, gap_mm: 0.4 });
     expect(both.find(({ code }) => code === 'creep-little-known')?.facts['material']).toBe('PETG and PLA');
   });
   test('come each at most once', () => {
