@@ -107,7 +107,7 @@ function answerOf(assessment: JointAssessment) {
     hole: {
       drawnDiameter_mm: hole.drawn.value,
       boreAsPrinted_mm: rounded(hole.boreAsPrinted.value),
-      expectedBore_mm: rounded(hole.window.expected),
+      expectedBore_mm: rounded(hole.window.expected.value),
       smallestBore_mm: rounded(hole.window.smallest.value),
       largestBore_mm: rounded(hole.window.largest.value),
       chanceInWindow: rounded(hole.window.chance.value),

@@ -2,7 +2,13 @@ import type { CoreUnit, Derived, Entry } from '../core/sources/derived.ts';
 import { wayOf } from '../core/steps/steps.ts';
 import { MEANINGS } from './symbol-meanings.ts';
 
-const READING = /^x_\d+$/;
+/** Symbols that count readings, or holes that were read. */
+const COUNTED = /^(?<of>[xeu])_(?<place>[1-9]\d*)$/;
+const COUNTED_MEANINGS: Readonly<Record<string, string>> = {
+  x: 'reading',
+  e: 'error of hole',
+  u: 'standard uncertainty of the bore of hole',
+};
 
 export interface SymbolPlace {
   readonly unit?: CoreUnit;
@@ -14,10 +20,14 @@ export interface SymbolPlace {
 
 /** What a symbol stands for, in words; undefined for a symbol without a meaning here. */
 export function meaningOfSymbol(symbol: string, place: SymbolPlace = {}): string | undefined {
-  if (READING.test(symbol)) return `reading ${symbol.slice(2)}`;
   const keys = [`${symbol}@${place.within}`, `${symbol}@${place.source}`, `${symbol} ${place.unit}`, symbol];
   const key = keys.find((candidate) => Object.hasOwn(MEANINGS, candidate));
-  return key === undefined ? undefined : MEANINGS[key];
+  return key === undefined ? meaningOfCounted(symbol) : MEANINGS[key];
+}
+
+function meaningOfCounted(symbol: string): string | undefined {
+  const { of, place } = COUNTED.exec(symbol)?.groups ?? {};
+  return of === undefined ? undefined : `${COUNTED_MEANINGS[of]} ${place}`;
 }
 
 export const meaningOf = (derived: Derived, within?: string): string =>

@@ -6,7 +6,7 @@ import { bedMouthChamfer, mouthLoss } from '../../src/core/holes/first-layer-fla
 import { errorOfPoint } from '../../src/core/holes/hole-point.ts';
 import { nextCouponHole } from '../../src/core/holes/next-coupon-hole.ts';
 import { slicerExpansion } from '../../src/core/holes/slicer-compensation.ts';
-import type { Derived } from '../../src/core/sources/derived.ts';
+import { type Derived, entry } from '../../src/core/sources/derived.ts';
 import { UNCALIBRATED_HOLES } from '../../src/data/uncalibrated-holes.ts';
 import { derivationsWithin, meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { evaluated } from '../app/derivation/evaluate-formula.ts';
@@ -20,8 +20,16 @@ const calibration = calibrateHoles(UNCALIBRATED_HOLES, [
 ]);
 const next = nextCouponHole(
   calibration.behaviour,
-  { drawn: 4.6, pilotUncertainty: 0.02, window: { smallest: 4.15, largest: 4.5, expected: 4.3 } },
-  { candidates: [4, 6], standardUncertainty: 0.03 },
+  {
+    drawn: entry('D_CAD', 4.6, 'mm'),
+    pilotUncertainty: entry('u(D_p)', 0.02, 'mm'),
+    window: {
+      smallest: given('D_min', 4.15, 'mm'),
+      largest: given('D_max', 4.5, 'mm'),
+      expected: entry('D', 4.3, 'mm'),
+    },
+  },
+  { candidates: [4, 6], standardUncertainty: entry('u(D_m)', 0.03, 'mm') },
 );
 const expansion = slicerExpansion(calibration.behaviour, given('D_t', 4.3, 'mm'));
 const flare = { perSide: 0.3, layers: 3, layerHeight: 0.2 };

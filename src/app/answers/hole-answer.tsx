@@ -63,16 +63,17 @@ export function HoleAnswer({ assessment }: { readonly assessment: JointAssessmen
 function FitRuler({ assessment }: { readonly assessment: JointAssessment }) {
   const { window } = assessment.hole;
   const [smallest, largest] = [window.smallest.value, window.largest.value];
+  const [expected, standardDeviation] = [window.expected.value, window.standardDeviation.value];
   const room = ROOM * (largest - smallest);
   const ends = { least: smallest - room, greatest: largest + room };
   const scale = linearScale(ends, RULER_WIDTH);
   const span = [scale.at(smallest), scale.at(largest)] as const;
   return (
     <Ruler
-      behind={<Bell path={bellPath(window, scale, ends, BELL_HEIGHT)} />}
+      behind={<Bell path={bellPath({ expected, standardDeviation }, scale, ends, BELL_HEIGHT)} />}
       span={span}
       ticks={span}
-      needle={scale.at(window.expected)}
+      needle={scale.at(expected)}
       below={placeLabels(
         [
           { text: 'pilot drops in', at: span[0] },

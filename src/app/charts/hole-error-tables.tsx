@@ -2,7 +2,7 @@ import type { HoleCalibration } from '../../core/holes/calibrate-holes.ts';
 import { nextHoleEnds } from '../../core/holes/error-band.ts';
 import { errorOfPoint } from '../../core/holes/hole-point.ts';
 import { printError } from '../../core/holes/print-error.ts';
-import type { Derived } from '../../core/sources/derived.ts';
+import { type Derived, entry } from '../../core/sources/derived.ts';
 import { decimalText, diameterNumber, NO_BREAK_SPACE } from '../../wording/amount.ts';
 import { ComputedValue } from '../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../derivation/derivation-slot.tsx';
@@ -67,6 +67,7 @@ function ErrorRow({ row, calibration, isRead }: ErrorRowProps) {
   const { behaviour } = calibration;
   const [low, high] = band;
   const ends = () => nextHoleEnds(calibration, drawn, BAND_SHARE);
+  const given = entry('D_CAD', drawn, 'mm');
   const slot = `hole error ${drawn}`;
   const at = `at ⌀${NO_BREAK_SPACE}${diameterNumber(drawn)}`;
   return (
@@ -76,7 +77,7 @@ function ErrorRow({ row, calibration, isRead }: ErrorRowProps) {
         <td>
           <Hundredths
             of={prior}
-            derived={() => printError(calibration.prior, drawn)}
+            derived={() => printError(calibration.prior, given)}
             what={`An unknown printer ${at}`}
           />
         </td>
@@ -84,7 +85,7 @@ function ErrorRow({ row, calibration, isRead }: ErrorRowProps) {
           <td>
             <Hundredths
               of={expected}
-              derived={() => printError(behaviour, drawn)}
+              derived={() => printError(behaviour, given)}
               what={`This printer ${at}`}
             />
           </td>

@@ -11,7 +11,7 @@ import { type Bond, deviationOfRange, UNTESTED } from '../pull-out/bond.ts';
 import { knurlShearForce } from '../pull-out/knurl-shear.ts';
 import { torqueOut } from '../pull-out/torque-out.ts';
 import type { FrictionRange } from '../screws/screw.ts';
-import { type Derived, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import { threadShareOfTorque } from '../torque/tightening-torque.ts';
 import type { BenchTest } from './bench-test.ts';
 
@@ -65,7 +65,11 @@ export function testModel(
   const hold = {
     bond: FULL_BOND,
     insert: dimensions,
-    biteFactor: biteFactor(dimensions, intended, test.bore ?? intended.value),
+    biteFactor: biteFactor(
+      dimensions,
+      intended,
+      test.bore === undefined ? entryFrom(intended) : entry('D', test.bore, 'mm'),
+    ),
     strengths: hostStrengths(material, test.axis, REFERENCE_TEMPERATURE),
   };
   if (test.kind === 'torque-out') return { load: torqueOut(hold), ownDeviation: 0 };

@@ -58,7 +58,7 @@ export function drawnFrom({ joint, tightening, slipFriction, lost }: Ranges): Dr
     toolDeviation: deviationOfTool(joint.tool.deviation),
     ...(lost.deviation > 0 ? { preloadLeft: rangeLeft(lost, left.from) } : {}),
     expectedBore: expectedBore(joint, bore),
-    boreDeviation: boreScatter(joint, bore.drawn.value, 0),
+    boreDeviation: boreScatter(joint, { drawn: entryFrom(bore.drawn) }),
     knurlDiameter: knurlDiameter.estimate,
     knurlDeviation: knurlDiameter.standardUncertainty,
   };

@@ -1,5 +1,5 @@
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryAs, entryFrom } from '../sources/derived.ts';
 
 /**
  * Bore that the insert wants, as printed.
@@ -78,20 +78,40 @@ export const biteFactorOf = ({ knurl, intended, expected }: BiteDiameters): numb
  *
  * @param insert - knurl diameter Dk [mm]
  * @param intended - bore as intended Dt [mm], below the knurl
- * @param expected - bore to be expected D [mm]
+ * @param expected - bore to be expected D [mm], as it is put in
  * @returns kb [-], 0 … 1
  * @source own-model bite factor
  * @example knurl 5, intended 4.3, expected 4.5 mm gives 0.714
  */
-export function biteFactor(insert: InsertDimensions, intended: Derived, expected: number): Derived {
+export function biteFactor(insert: InsertDimensions, intended: Derived, expected: Entry): Derived {
   const knurl = insert.knurlDiameter.estimate;
   return {
     symbol: 'k_b',
-    value: biteFactorOf({ knurl: knurl.value, intended: intended.value, expected }),
+    value: biteFactorOf({ knurl: knurl.value, intended: intended.value, expected: expected.value }),
     unit: '-',
     formula: `min(1, max(0, (D_k − D)/(D_k − ${intended.symbol})))`,
-    entries: [entryFrom(knurl), entry('D', expected, 'mm'), entryFrom(intended)],
+    entries: [entryFrom(knurl), entryAs('D', expected), entryFrom(intended)],
     source: 'own-model',
     standing: 'estimate',
   };
 }
+
+/**
+ * Bore that comes out otherwise than expected.
+ *
+ *     D = D0 + Δ
+ *
+ * @param expected - bore to be expected D0 [mm], as it is put in
+ * @param change - how much wider it comes out Δ [mm]
+ * @returns D [mm]
+ * @source own-model difference
+ */
+export const changedBore = (expected: Entry, change: number): Derived => ({
+  symbol: 'D',
+  value: expected.value + change,
+  unit: 'mm',
+  formula: 'D_0 + Δ_D',
+  entries: [entryAs('D_0', expected), entry('Δ_D', change, 'mm')],
+  source: 'own-model',
+  standing: 'estimate',
+});

@@ -1,10 +1,11 @@
-import { assumedFigures, type CurveFigures, movedFigures } from './curve-figures.ts';
+import { type AssumedFigures, assumedFigures, movedFigures } from './curve-figures.ts';
 import { abscissaOf, type LineBelief, lineOf } from './hole-line.ts';
 import { outliersOf } from './hole-outliers.ts';
 import { type HolePoint, holePoint } from './hole-point.ts';
 import type { HoleReading } from './hole-reading.ts';
 import { lineWithScatter, SCATTER_FREEDOM } from './hole-scatter.ts';
 import { type HoleBehaviour, printErrorOf } from './print-error.ts';
+import { scatterFreedomOf } from './scatter-freedom.ts';
 
 /** Drawn diameters that are no farther apart than this say nothing of the slope, mm. */
 const SAME_DIAMETER = 0.1;
@@ -30,8 +31,8 @@ export interface HoleCalibration {
   readonly freedom: number;
   readonly spreads: 'none' | 'one-diameter' | 'spread';
   /** The numbers of the curve before the readings, and with what the readings moved them by. */
-  readonly assumed: CurveFigures;
-  readonly figures: CurveFigures;
+  readonly assumed: AssumedFigures;
+  readonly figures: AssumedFigures;
 }
 
 /**
@@ -65,10 +66,12 @@ export function calibrateHoles(prior: HoleBehaviour, readings: readonly HoleRead
       freedom: SCATTER_FREEDOM,
       spreads: 'none',
       assumed,
-      figures: movedFigures(assumed, prior, 0),
+      figures: movedFigures(assumed, prior, []),
     };
   }
-  const behaviour = behaviourAfter(prior, points);
+  const after = behaviourAfter(prior, points);
+  const figures = movedFigures(assumed, after, points);
+  const behaviour: HoleBehaviour = { ...after, figures };
   const range = rangeOf(points);
   const named = outliersOf(lineOf(prior), prior.repeatability, linePointsOf(points));
   return {
@@ -81,10 +84,10 @@ export function calibrateHoles(prior: HoleBehaviour, readings: readonly HoleRead
       residual: point.error - printErrorOf(behaviour, point.drawn),
       outlier: named[index] ?? false,
     })),
-    freedom: freedomOf(behaviour.repeatability, points),
+    freedom: scatterFreedomOf(behaviour.repeatability, points),
     spreads: range.greatest - range.least > SAME_DIAMETER ? 'spread' : 'one-diameter',
     assumed,
-    figures: movedFigures(assumed, behaviour, points.length),
+    figures,
   };
 }
 
@@ -126,9 +129,3 @@ function rangeOf(points: readonly HolePoint[]): { readonly least: number; readon
   }
   return { least, greatest };
 }
-
-const freedomOf = (scatter: number, points: readonly HolePoint[]): number =>
-  points.reduce(
-    (sum, { standardUncertainty: u }) => sum + (scatter ** 2 / (scatter ** 2 + u ** 2)) ** 2,
-    SCATTER_FREEDOM,
-  );

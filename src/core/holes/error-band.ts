@@ -1,9 +1,11 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
+import { studentQuantileWay } from '../numerics/quantile-ways.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom, withWays } from '../sources/derived.ts';
 import { boreDeviation } from './bore-deviation.ts';
 import type { HoleCalibration } from './calibrate-holes.ts';
-import { boreDeviationOf, curveDeviationOf, printError, printErrorOf } from './print-error.ts';
+import { boreDeviationOf, curveDeviationOf, curveEntry, printError, printErrorOf } from './print-error.ts';
+import { scatterFreedom } from './scatter-freedom.ts';
 
 /** Two ends of what a share lies between, mm. */
 export interface ErrorInterval {
@@ -75,38 +77,51 @@ export function errorBand(
  * @source jcgm-100 G.4.1 effective degrees of freedom
  */
 export function nextHoleEnds(
-  { behaviour, freedom }: Pick<HoleCalibration, 'behaviour' | 'freedom'>,
+  calibration: Pick<HoleCalibration, 'behaviour' | 'freedom' | 'points'>,
   drawn: number,
   share: number,
 ): { readonly low: Derived; readonly high: Derived } {
-  const error = printError(behaviour, drawn);
-  const deviation = boreDeviation(behaviour, { drawn, pilotUncertainty: 0 });
+  const { behaviour, freedom } = calibration;
+  const given = entry('D_CAD', drawn, 'mm');
+  const error = printError(behaviour, given);
+  const deviation = boreDeviation(behaviour, { drawn: given });
   const { standing } = behaviour;
   const effective: Derived = {
     symbol: 'ν_e',
     value: effectiveFreedomOf(freedom, deviation.value, behaviour.repeatability),
     unit: '-',
     formula: 'ν · (s/s_r)^4',
-    entries: [entry('ν', freedom, '-'), entryFrom(deviation), entry('s_r', behaviour.repeatability, 'mm')],
+    entries: [
+      scatterFreedom(calibration),
+      entryFrom(deviation),
+      curveEntry(behaviour.figures?.scatter, entry('s_r', behaviour.repeatability, 'mm')),
+    ],
     source: 'jcgm-100',
     standing,
   };
-  const t = studentQuantile((1 + share) / 2, effective.value);
-  const { low, high } = about(error.value, t * deviation.value);
+  const t = withWays(studentQuantileWay('t', { share: (1 + share) / 2, freedom: entryFrom(effective) }), {
+    p: shareBelow(share),
+  });
+  const { low, high } = about(error.value, t.value * deviation.value);
   const end = (symbol: string, value: number, formula: string): Derived => ({
     symbol,
     value,
     unit: 'mm',
     formula,
-    entries: [
-      entryFrom(error),
-      entry('t', t, '-'),
-      entryFrom(deviation),
-      entry('p_s', share, '-'),
-      entryFrom(effective),
-    ],
+    entries: [entryFrom(error), entryFrom(t), entryFrom(deviation)],
     source: 'jcgm-100',
     standing,
   });
   return { low: end('e_low', low, 'e − t · s'), high: end('e_high', high, 'e + t · s') };
 }
+
+/** Share that lies below the upper end, as much being left out above as below. */
+const shareBelow = (share: number): Derived => ({
+  symbol: 'p',
+  value: (1 + share) / 2,
+  unit: '-',
+  formula: '(1 + p_s)/2',
+  entries: [entry('p_s', share, '-')],
+  source: 'own-model',
+  standing: 'published',
+});

@@ -1,6 +1,6 @@
 import type { InsertDimensions } from '../inserts/dimensions.ts';
 import { normalProbability } from '../numerics/normal-distribution.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entryFrom } from '../sources/derived.ts';
 
 /** How much smaller than the pilot a bore may be for a hot insert still to find its way, mm (estimate). */
 export const PILOT_MELTS_IN = 0.1;
@@ -13,8 +13,10 @@ export interface FitWindow {
   readonly smallest: Derived;
   /** Above: the knurl no longer bites enough. */
   readonly largest: Derived;
-  readonly expected: number;
-  readonly standardDeviation: number;
+  /** Bore to be expected D, mm. */
+  readonly expected: Entry;
+  /** Its standard deviation s, mm. */
+  readonly standardDeviation: Entry;
   readonly chance: Derived;
 }
 
@@ -29,7 +31,7 @@ export interface FitWindow {
  *
  * @param insert - pilot diameter Dp, knurl diameter Dk [mm]
  * @param bore - bore as intended Dt [mm]
- * @param scatter - expected bore D [mm] and standard deviation s [mm], > 0
+ * @param scatter - expected bore D [mm] and standard deviation s [mm], > 0, as they are put in
  * @returns both ends [mm] and the chance [-], 0 … 1
  * @source own-model ends of the window
  * @example pilot 4.25, knurl 5.0, bore 4.30 mm gives 4.15 … 4.51 mm
@@ -37,7 +39,7 @@ export interface FitWindow {
 export function fitWindow(
   insert: InsertDimensions,
   bore: Derived,
-  scatter: { readonly expected: number; readonly standardDeviation: number },
+  scatter: Pick<FitWindow, 'expected' | 'standardDeviation'>,
 ): FitWindow {
   const { expected, standardDeviation } = scatter;
   const knurl = insert.knurlDiameter.estimate;
@@ -60,18 +62,13 @@ export function fitWindow(
     source: 'own-model',
     standing: 'estimate',
   };
-  const upTo = (diameter: number) => normalProbability((diameter - expected) / standardDeviation);
+  const upTo = (diameter: number) => normalProbability((diameter - expected.value) / standardDeviation.value);
   const chance: Derived = {
     symbol: 'p',
     value: Math.max(0, upTo(largest.value) - upTo(smallest.value)),
     unit: '-',
     formula: 'max(0, Φ((D_max − D)/s) − Φ((D_min − D)/s))',
-    entries: [
-      entryFrom(largest),
-      entryFrom(smallest),
-      entry('D', expected, 'mm'),
-      entry('s', standardDeviation, 'mm'),
-    ],
+    entries: [entryFrom(largest), entryFrom(smallest), expected, standardDeviation],
     source: 'own-model',
     standing: 'estimate',
   };

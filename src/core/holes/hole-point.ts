@@ -1,8 +1,11 @@
 import type { MeasuredLength } from '../inserts/dimensions.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryAs, entryFrom } from '../sources/derived.ts';
 import { boreMeasured } from './bore-measured.ts';
 import { acrossFlatsDrawn } from './facets.ts';
 import type { HoleReading } from './hole-reading.ts';
+
+/** Holes that a derivation lists; more are summed up in their number. */
+export const LISTED_HOLES = 12;
 
 /** What one hole says of the curve. */
 export interface HolePoint {
@@ -60,3 +63,11 @@ export function errorOfPoint({ drawn, seen, bore, error }: HolePoint): Derived {
     standing: 'measured',
   };
 }
+
+/** How surely holes were read, each where they are few, and their number. */
+export const uncertaintyEntries = (points: readonly HolePoint[]): readonly Entry[] => [
+  ...points
+    .slice(0, LISTED_HOLES)
+    .map(({ bore }, index) => entryAs(`u_${index + 1}`, entryFrom(bore.standardUncertainty))),
+  entry('n', points.length, '-'),
+];

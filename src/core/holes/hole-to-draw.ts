@@ -1,7 +1,7 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
 import { rootInBracket } from '../numerics/root.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { type HoleBehaviour, printError, printErrorOf } from './print-error.ts';
+import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
+import { curveEntries, type HoleBehaviour, printError, printErrorOf } from './print-error.ts';
 
 /** Where hole compensation happens: drawn larger in CAD, or by the slicer; never both. */
 export type Compensation = 'in-cad' | 'in-slicer';
@@ -34,6 +34,27 @@ export function drawnDiameterOf(behaviour: HoleBehaviour, bore: number): number 
   let high = bore + BRACKET;
   while (f(high) < 0) high *= 2;
   return rootInBracket({ f, low, high });
+}
+
+/**
+ * Drawn diameter whose printed bore is the wanted one, put in with its way; see drawnDiameterOf.
+ *
+ * @param behaviour - how the printer closes holes
+ * @param bore - wanted bore Dt [mm], > 0
+ * @returns D_x [mm], unrounded
+ * @source hole-metrology-note fit, solved for the drawn diameter
+ */
+export function exactDiameter(behaviour: HoleBehaviour, bore: Derived): Entry {
+  const value = drawnDiameterOf(behaviour, bore.value);
+  return entryLater('D_x', value, 'mm', () => ({
+    symbol: 'D_x',
+    value,
+    unit: 'mm',
+    formula: `diameter that comes to ${bore.symbol} with the error it has itself`,
+    entries: [entryFrom(bore), ...curveEntries(behaviour)],
+    source: 'own-model',
+    standing: behaviour.standing,
+  }));
 }
 
 /**
@@ -74,10 +95,10 @@ export function holeToDraw(
       standing: 'common-practice',
     };
   }
-  const exact = drawnDiameterOf(behaviour, bore.value);
+  const exact = exactDiameter(behaviour, bore);
   return {
     symbol: 'D_CAD',
-    value: roundedToStep(exact / polygon, step),
+    value: roundedToStep(exact.value / polygon, step),
     unit: 'mm',
     formula: facets === undefined ? 'round((D_t − e)/step) · step' : 'round((D_t − e)/cos(π/N)/step) · step',
     entries: [

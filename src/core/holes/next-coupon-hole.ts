@@ -1,17 +1,15 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
 import { normalProbability } from '../numerics/normal-distribution.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { boreDeviation } from './bore-deviation.ts';
-import { coefficientsOf } from './calibrate-holes.ts';
-import { abscissaOf, lineAfter, lineOf } from './hole-line.ts';
+import { type Derived, type Entry, entry, entryAs, entryFrom } from '../sources/derived.ts';
+import { afterCouponHole, figuresAfterCoupon } from './after-coupon-hole.ts';
+import { boreDeviation, type DrawnHole } from './bore-deviation.ts';
+import type { FitWindow } from './fit-window.ts';
 import { boreDeviationOf, type HoleBehaviour } from './print-error.ts';
 
 /** The hole that shall be drawn, and how surely its pilot is known; mm. */
-export interface WantedHole {
-  readonly drawn: number;
-  readonly pilotUncertainty: number;
-  /** Ends between which the bore must land, and the bore that is expected, mm; absent: no chance is given. */
-  readonly window?: { readonly smallest: number; readonly largest: number; readonly expected: number };
+export interface WantedHole extends DrawnHole {
+  /** Where the bore must land, and the one that is expected; absent: no chance is given. */
+  readonly window?: Pick<FitWindow, 'smallest' | 'largest' | 'expected'>;
 }
 
 /** What the next coupon hole is worth. */
@@ -22,33 +20,6 @@ export interface NextCouponHole {
   readonly deviationAfter: Derived;
   /** Both with the hole drawn for the curve of the time, so that the expected bore stays where it is wanted. */
   readonly chance?: { readonly before: Derived; readonly after: Derived; readonly gain: Derived };
-}
-
-/**
- * The curve as sure as one more reading will make it; where it will then lie nobody knows.
- *
- *     V' = V − V·xxᵀ·V/(s_r² + u² + xᵀ·V·x)        x = (1, ln(D/4 mm))
- *
- * @param behaviour - curve now
- * @param coupon - diameter of the coupon hole D [mm], > 0; standard uncertainty u of reading it [mm], ≥ 0
- * @returns curve with its uncertainties after the reading, offset and slope unmoved
- * @source own-model Bayesian regression
- */
-export function afterCouponHole(
-  behaviour: HoleBehaviour,
-  coupon: { readonly drawn: number; readonly standardUncertainty: number },
-): HoleBehaviour {
-  const x = abscissaOf(coupon.drawn);
-  const { offset, slope, repeatability } = behaviour;
-  const weight = 1 / (repeatability ** 2 + coupon.standardUncertainty ** 2);
-  const { belief } = lineAfter(lineOf(behaviour), [{ x, y: offset.value + slope.value * x, weight }]);
-  const { offset: a, slope: b, covariance } = coefficientsOf(belief);
-  return {
-    ...behaviour,
-    offset: { ...a, value: offset.value },
-    slope: { ...b, value: slope.value },
-    covariance,
-  };
 }
 
 /** Diameters from one to another in even steps, both ends if they fall on it, mm; for nextCouponHole. */
@@ -79,27 +50,32 @@ export function couponDiameters(range: {
 export function nextCouponHole(
   behaviour: HoleBehaviour,
   wanted: WantedHole,
-  coupon: { readonly candidates: readonly number[]; readonly standardUncertainty: number },
+  coupon: { readonly candidates: readonly number[]; readonly standardUncertainty: Entry },
 ): NextCouponHole {
-  const { standardUncertainty } = coupon;
+  const reading = entryAs('u_D', coupon.standardUncertainty);
+  const standardUncertainty = reading.value;
   const tried = coupon.candidates.map((drawn) => {
     const after = afterCouponHole(behaviour, { drawn, standardUncertainty });
     return {
       drawn,
       after,
-      deviation: boreDeviationOf(after, wanted.drawn, wanted.pilotUncertainty),
-      away: Math.abs(drawn - wanted.drawn),
+      deviation: boreDeviationOf(after, wanted.drawn.value, wanted.pilotUncertainty?.value ?? 0),
+      away: Math.abs(drawn - wanted.drawn.value),
     };
   });
   const best = tried.reduce((one, other) => (isBetter(other, one) ? other : one));
   const before = boreDeviation(behaviour, wanted);
-  const after: Derived = { ...boreDeviation(best.after, wanted), symbol: 's_1' };
+  const figures = figuresAfterCoupon(
+    { before: behaviour, after: best.after },
+    { drawn: entry('D_c', best.drawn, 'mm'), standardUncertainty: reading },
+  );
+  const after: Derived = { ...boreDeviation({ ...best.after, figures }, wanted), symbol: 's_1' };
   const drawn: Derived = {
     symbol: 'D_c',
     value: best.drawn,
     unit: 'mm',
     formula: 'diameter after which s_1 is least',
-    entries: [entry('u_D', standardUncertainty, 'mm'), entryFrom(before), entryFrom(after)],
+    entries: [reading, entryFrom(before), entryFrom(after)],
     source: 'own-model',
     standing: behaviour.standing,
   };
@@ -123,15 +99,11 @@ function chanceOf(
   const fits = (symbol: 'p' | 'p_1', s: Derived): Derived => ({
     symbol,
     value:
-      normalProbability((largest - expected) / s.value) - normalProbability((smallest - expected) / s.value),
+      normalProbability((largest.value - expected.value) / s.value) -
+      normalProbability((smallest.value - expected.value) / s.value),
     unit: '-',
     formula: `Φ((D_max − D)/${s.symbol}) − Φ((D_min − D)/${s.symbol})`,
-    entries: [
-      entry('D_max', largest, 'mm'),
-      entry('D_min', smallest, 'mm'),
-      entry('D', expected, 'mm'),
-      entryFrom(s),
-    ],
+    entries: [entryFrom(largest), entryFrom(smallest), expected, entryFrom(s)],
     source: 'own-model',
     standing: 'estimate',
   });

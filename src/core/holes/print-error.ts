@@ -1,4 +1,4 @@
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 
 /** How a printer closes holes: printed − drawn = a + b·ln(drawn/4 mm), mm. */
 export interface HoleBehaviour {
@@ -11,7 +11,26 @@ export interface HoleBehaviour {
   /** Hole to hole on one printer, standard deviation, mm. */
   readonly repeatability: number;
   readonly standing: 'estimate' | 'measured';
+  /** Where its numbers come from; absent where a table has them. */
+  readonly figures?: Partial<CurveFigures>;
 }
+
+/** The numbers of a curve of errors, mm and mm²: offset, its change with the diameter, scatter from hole to hole. */
+export interface CurveFigures {
+  readonly offset: Derived;
+  readonly offsetUncertainty: Derived;
+  readonly slope: Derived;
+  readonly slopeUncertainty: Derived;
+  readonly scatter: Derived;
+  /** Absent: 0. */
+  readonly covariance?: Derived;
+  /** Absent: the one of the table, or none. */
+  readonly ceiling?: Derived;
+}
+
+/** A number of a curve put in: with the way to it, or as a table has it. */
+export const curveEntry = (way: Derived | undefined, tabulated: Entry): Entry =>
+  way === undefined ? tabulated : entryFrom(way);
 
 /** Drawn diameter at which the offset is read, mm. */
 export const REFERENCE_DIAMETER = 4;
@@ -40,28 +59,35 @@ export function printErrorOf(behaviour: HoleBehaviour, drawn: number): number {
  * has −0.30 at 4 mm with this slope over 3 to 10 mm, and never comes above −0.10. Facets and shrinkage are in it.
  *
  * @param behaviour - offset a and slope b [mm], ceiling [mm] or none
- * @param drawn - drawn diameter D [mm], > 0
+ * @param drawn - drawn diameter D [mm], > 0, as it is put in
  * @returns e [mm], negative where the hole comes out small
  * @source hole-metrology-note slope and ceiling
  * @source own-model offset before any coupon
  * @example a hole drawn at 4.55 mm comes out 0.25 mm small
  */
-export function printError(behaviour: HoleBehaviour, drawn: number): Derived {
+export function printError(behaviour: HoleBehaviour, drawn: Entry): Derived {
+  const { ceiling } = behaviour;
+  const line = `a + b · ln(${drawn.symbol}/4 mm)`;
   return {
     symbol: 'e',
-    value: printErrorOf(behaviour, drawn),
+    value: printErrorOf(behaviour, drawn.value),
     unit: 'mm',
-    formula:
-      behaviour.ceiling === undefined ? 'a + b · ln(D_CAD/4 mm)' : 'min(a + b · ln(D_CAD/4 mm), e_max)',
-    entries: [
-      entry('a', behaviour.offset.value, 'mm'),
-      entry('b', behaviour.slope.value, 'mm'),
-      entry('D_CAD', drawn, 'mm'),
-      ...(behaviour.ceiling === undefined ? [] : [entry('e_max', behaviour.ceiling, 'mm')]),
-    ],
+    formula: ceiling === undefined ? line : `min(${line}, e_max)`,
+    entries: [drawn, ...curveEntries(behaviour)],
     source: behaviour.standing === 'measured' ? 'your-measurement' : 'hole-metrology-note',
     standing: behaviour.standing,
   };
+}
+
+/** What the error at any diameter follows from. */
+export function curveEntries({ offset, slope, ceiling, figures }: HoleBehaviour): readonly Entry[] {
+  const line = [
+    curveEntry(figures?.offset, entry('a', offset.value, 'mm')),
+    curveEntry(figures?.slope, entry('b', slope.value, 'mm')),
+  ];
+  return ceiling === undefined
+    ? line
+    : [...line, curveEntry(figures?.ceiling, entry('e_max', ceiling, 'mm'))];
 }
 
 /**

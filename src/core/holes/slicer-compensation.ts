@@ -1,5 +1,5 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { type Compensation, drawnDiameterOf, roundedToStep } from './hole-to-draw.ts';
+import { type Derived, entryFrom } from '../sources/derived.ts';
+import { type Compensation, exactDiameter, roundedToStep } from './hole-to-draw.ts';
 import { type HoleBehaviour, printError } from './print-error.ts';
 
 /** Whether the slicer enlarged the holes of the gauge that was read. */
@@ -65,22 +65,6 @@ export const curveThatApplies = (
   curves: { readonly readings: HoleBehaviour; readonly prior: HoleBehaviour },
 ): HoleBehaviour => curves[curve];
 
-/**
- * Error to be expected of a hole as drawn, with its compensation.
- *
- *     e of the curve that applies, or 0 where the slicer takes it
- *
- * @param rule - of compensationRule
- * @param behaviour - curve that applies
- * @param drawn - drawn diameter [mm], > 0
- * @returns e [mm]
- * @source own-model never compensated twice
- */
-export function errorThatApplies(rule: CompensationRule, behaviour: HoleBehaviour, drawn: number): Derived {
-  const whole = printError(behaviour, drawn);
-  return rule.error === 'whole' ? whole : { ...whole, value: 0, formula: '0', entries: [] };
-}
-
 /** What to type into a slicer for its hole expansion. */
 export interface SlicerExpansion {
   /** On the diameter, mm; below 0 where holes come out large. */
@@ -105,14 +89,13 @@ export interface SlicerExpansion {
  * @example bore 4.30 mm on an unknown printer: 0.25 mm on the diameter, 0.125 mm a side
  */
 export function slicerExpansion(behaviour: HoleBehaviour, bore: Derived): SlicerExpansion {
-  const enlarged = drawnDiameterOf(behaviour, bore.value);
-  const error = printError(behaviour, enlarged);
+  const error = printError(behaviour, exactDiameter(behaviour, bore));
   const onDiameter: Derived = {
     symbol: 'x_D',
     value: roundedToStep(-error.value, SLICER_STEP),
     unit: 'mm',
     formula: 'round(−e/(0.01 mm)) · 0.01 mm',
-    entries: [entryFrom(error), entry('D_t', bore.value, 'mm')],
+    entries: [entryFrom(error)],
     source: error.source,
     standing: error.standing,
   };

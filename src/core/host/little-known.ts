@@ -1,4 +1,4 @@
-import { type EndWay, type Entry, entry } from '../sources/derived.ts';
+import { type EndWay, entry } from '../sources/derived.ts';
 import type { MaterialValue, PrintedMaterial } from './material.ts';
 
 /** Where a value is taken within what is known of it: at either end, or as its row gives it. */
@@ -33,27 +33,6 @@ export function strengthAt({ value, low, high, lowConfidence }: MaterialValue, e
 export interface LittleKnownRow {
   readonly row: MaterialValue;
   readonly symbols: { readonly value: string; readonly low: string; readonly high: string };
-}
-
-/**
- * High over low end of a little known strength, as a formula with what is put in; see strengthAt.
- *
- * @param strength - row [MPa] and its symbols
- * @returns the formula, and the values of the row that it needs [MPa]
- * @source own-model range of a little known strength
- */
-export function strengthSpread({ row, symbols }: LittleKnownRow): {
-  readonly formula: string;
-  readonly entries: readonly Entry[];
-} {
-  const { low, high } = row;
-  if (low === undefined && high === undefined) return { formula: '1.3/0.7', entries: [] };
-  const middle = entry(symbols.value, row.value, 'MPa');
-  const least = low === undefined ? middle : entry(symbols.low, low, 'MPa');
-  const most = high === undefined ? middle : entry(symbols.high, high, 'MPa');
-  const from = low === undefined ? `(0.7 · ${symbols.value})` : symbols.low;
-  const to = high === undefined ? `1.3 · ${symbols.value}` : symbols.high;
-  return { formula: `${to}/${from}`, entries: [most, least] };
 }
 
 /** A modulus within what is known of it, MPa: by the rule of strengths. */

@@ -1,12 +1,5 @@
-import {
-  carefulEntry,
-  type Derived,
-  type Entry,
-  entry,
-  entryLater,
-  rangeOfCareful,
-} from '../sources/derived.ts';
-import { type End, shareAt, sharesOf, taken, temperatureAt } from './little-known.ts';
+import { carefulEntry, type Derived, entry, entryBy, rangeOfCareful } from '../sources/derived.ts';
+import { type End, shareAt, taken, temperatureAt } from './little-known.ts';
 import type { PrintedMaterial } from './material.ts';
 
 /** Temperature at which the tabulated strengths hold, °C. */
@@ -56,14 +49,14 @@ export function strengthLeft(material: PrintedMaterial, serviceTemperature: numb
   if (T <= REFERENCE_TEMPERATURE)
     return { ...common, formula: '1, at 23 °C or below', entries: [temperature] };
   const softening = taken('low', (end) => temperatureAt(material.softening, end));
-  const remembered = rememberedAt(material.strengthRatios, T, 'low');
+  const remembered = rememberedStrengthAt(material.strengthRatios, T, 'low');
   return {
     ...common,
     formula: 'min((T_s − T)/(T_s − 23 °C), r_T)',
     entries: [
       carefulEntry('T_s', softening, '°C'),
       temperature,
-      entryLater('r_T', remembered, '-', () => rememberedStrength(material.strengthRatios, T)),
+      entryBy('r_T', remembered, '-', (steps) => steps.rememberedStrength(material.strengthRatios, T)),
     ],
     ...rangeOfCareful(left.ends),
   };
@@ -81,20 +74,36 @@ export function strengthShareAt(material: PrintedMaterial, serviceTemperature: n
   if (serviceTemperature <= REFERENCE_TEMPERATURE) return 1;
   const softening = temperatureAt(material.softening, end);
   const line = (softening - serviceTemperature) / (softening - REFERENCE_TEMPERATURE);
-  return Math.min(line, rememberedAt(material.strengthRatios, serviceTemperature, end));
+  return Math.min(line, rememberedStrengthAt(material.strengthRatios, serviceTemperature, end));
 }
 
-type RememberedRatios = PrintedMaterial['strengthRatios'];
+/** Shares of the 23 °C strength that are left at ascending temperatures. */
+export type RememberedRatios = PrintedMaterial['strengthRatios'];
 
-/** The rows on both sides of a temperature; none before the first one, where 23 °C stands, nor behind the last one. */
-function neighboursOf(ratios: RememberedRatios, temperature: number) {
+/**
+ * The rows on both sides of a temperature; none before the first one, where 23 °C stands, nor behind the last one.
+ *
+ * @param ratios - remembered strength ratios [-] at ascending temperatures [°C]
+ * @param temperature - T [°C], > 23
+ * @returns the next cooler and the next warmer row
+ */
+export function neighboursOf(ratios: RememberedRatios, temperature: number) {
   const next = ratios.findIndex((row) => temperature <= row.temperature);
   return next === -1
     ? { cooler: ratios.at(-1), warmer: undefined }
     : { cooler: ratios[next - 1], warmer: ratios[next] };
 }
 
-function rememberedAt(ratios: RememberedRatios, temperature: number, end: End): number {
+/**
+ * Share of the 23 °C strength that is left as remembered, as a plain number: its rows joined by straight lines.
+ *
+ * @param ratios - remembered strength ratios [-] at ascending temperatures [°C]
+ * @param temperature - T [°C], > 23
+ * @param end - where the ratios are taken within what is known of them
+ * @returns r [-], 0 … 1
+ * @source printed-materials remembered ratios
+ */
+export function rememberedStrengthAt(ratios: RememberedRatios, temperature: number, end: End): number {
   const { cooler, warmer } = neighboursOf(ratios, temperature);
   const from = cooler
     ? { temperature: cooler.temperature, ratio: shareAt(cooler.ratio, end) }
@@ -103,42 +112,3 @@ function rememberedAt(ratios: RememberedRatios, temperature: number, end: End): 
   const way = (temperature - from.temperature) / (warmer.temperature - from.temperature);
   return from.ratio + way * (shareAt(warmer.ratio, end) - from.ratio);
 }
-
-/**
- * Share of the 23 °C strength that is left as remembered, its rows at their low ends.
- *
- *     r = ra + (rb − ra) · (T − Ta)/(Tb − Ta)        1 at 23 °C, held beyond the last row
- *
- * @param ratios - remembered strength ratios [-] at ascending temperatures [°C], at least one
- * @param temperature - T [°C], > 23
- * @returns r [-], 0 … 1
- * @source printed-materials remembered ratios
- * @example PLA at 45 °C, its 0.75 at 40 °C and 0.45 at 50 °C little known, gives 0.445
- */
-export function rememberedStrength(ratios: RememberedRatios, temperature: number): Derived {
-  const { cooler, warmer } = neighboursOf(ratios, temperature);
-  const { value, ends } = taken('low', (end) => rememberedAt(ratios, temperature, end));
-  const place = warmer === undefined ? [] : [entry('T', temperature, '°C'), ...rowEntries('b', warmer)];
-  return {
-    symbol: 'r_T',
-    value,
-    unit: '-',
-    formula:
-      warmer === undefined
-        ? 'r_a, held beyond T_a'
-        : cooler === undefined
-          ? '1 + (r_b − 1) · (T − 23 °C)/(T_b − 23 °C)'
-          : 'r_a + (r_b − r_a) · (T − T_a)/(T_b − T_a)',
-    entries: [...(cooler === undefined ? [] : rowEntries('a', cooler)), ...place],
-    source: 'printed-materials',
-    standing: 'estimate',
-    ...rangeOfCareful(ends),
-  };
-}
-
-const SIDES = { a: { ratio: 'r_a', temperature: 'T_a' }, b: { ratio: 'r_b', temperature: 'T_b' } } as const;
-
-const rowEntries = (side: keyof typeof SIDES, row: RememberedRatios[number]): readonly Entry[] => [
-  carefulEntry(SIDES[side].ratio, sharesOf(row.ratio, 'low'), '-'),
-  entry(SIDES[side].temperature, row.temperature, '°C'),
-];

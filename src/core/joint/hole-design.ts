@@ -5,10 +5,10 @@ import { fitWindow } from '../holes/fit-window.ts';
 import { farSideDepth, holeDepth } from '../holes/hole-depth.ts';
 import { wallThickness } from '../host/wall-thickness.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
 import type { HoleDesign } from './assessment.ts';
 import type { Joint } from './joint.ts';
-import { type Bore, boreDeviationIn, printErrorIn } from './joint-bore.ts';
+import { type Bore, boreDeviationIn, boreScatter, expectedBore, printErrorIn } from './joint-bore.ts';
 
 /** The part of the hole that the failure modes ask for. */
 export type SeatedHole = Pick<HoleDesign, 'boreAsPrinted' | 'depth' | 'floor' | 'bite' | 'biteFactor'>;
@@ -29,7 +29,7 @@ export function seatedHole(
   bore: Bore,
   tipBeyondInsert: number,
 ): SeatedHole {
-  const { intended, printed, expected } = bore;
+  const { intended, printed } = bore;
   const room = {
     length: insert.length.estimate,
     sunk: joint.sunk,
@@ -45,7 +45,7 @@ export function seatedHole(
     depth,
     floor: floorUnder(joint, depth),
     bite: bite(insert, printed),
-    biteFactor: biteFactor(insert, intended, expected),
+    biteFactor: biteFactor(insert, intended, expectedEntry(joint, bore)),
   };
 }
 
@@ -66,17 +66,12 @@ export function designHole(
   seated: SeatedHole,
 ): HoleDesign {
   const { existing } = joint.holes;
-  const { intended, printed, drawn, expected, meltVolume: volume, meltHeight: height } = bore;
-  const standardDeviation = boreDeviationIn(
-    joint,
-    drawn.value,
-    insert.pilotDiameter.standardUncertainty.value,
-  );
+  const { intended, printed, drawn, meltVolume: volume, meltHeight: height } = bore;
   const bossDiameter = leastBossDiameter(insert);
   return {
     ...seated,
     intended,
-    printError: printErrorIn(joint, drawn.value),
+    printError: printErrorIn(joint, drawn),
     drawn,
     meltVolume: volume,
     meltHeight: height,
@@ -85,9 +80,23 @@ export function designHole(
     bossDiameter,
     wall: wallThickness(joint.host),
     wallLines: wallLines(bossDiameter, printed, joint.host),
-    window: fitWindow(insert, intended, { expected, standardDeviation }),
+    window: fitWindow(insert, intended, {
+      expected: expectedEntry(joint, bore),
+      standardDeviation: deviationEntry(joint, insert, drawn),
+    }),
     ...(existing ? { existing } : {}),
   };
+}
+
+const expectedEntry = (joint: Joint, bore: Bore): Entry =>
+  entryLater('D', bore.expected, 'mm', () => expectedBore(joint, bore));
+
+function deviationEntry(joint: Joint, insert: InsertDimensions, drawn: Derived): Entry {
+  const pilot = insert.pilotDiameter.standardUncertainty;
+  const value = boreDeviationIn(joint, drawn.value, pilot.value);
+  return entryLater('s', value, 'mm', () =>
+    boreScatter(joint, { drawn: entryFrom(drawn), pilotUncertainty: entryFrom(pilot) }),
+  );
 }
 
 function wellBelow(joint: Joint, insert: InsertDimensions, depth: Derived): Derived {

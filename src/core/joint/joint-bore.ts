@@ -1,5 +1,5 @@
 import { boreAsPrinted } from '../holes/bore.ts';
-import { boreDeviation, measuredDeviation } from '../holes/bore-deviation.ts';
+import { boreDeviation, type DrawnHole, measuredDeviation } from '../holes/bore-deviation.ts';
 import {
   boreOfDrawn,
   type ExistingHole,
@@ -12,7 +12,7 @@ import { meltHeight, meltVolume } from '../holes/hole-depth.ts';
 import { holeToDraw } from '../holes/hole-to-draw.ts';
 import { boreDeviationOf, printError, printErrorOf } from '../holes/print-error.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
 import type { Joint } from './joint.ts';
 
 /** All that a bore asks of a joint. */
@@ -46,14 +46,14 @@ export function expectedBoreOf({ holes }: HoleHabits, drawn: number): number {
  */
 export function expectedBore({ holes }: HoleHabits, { printed, drawn }: Bore): Derived {
   if (holes.existing) return { ...printed, symbol: 'D' };
-  const error = printErrorIn({ holes }, drawn.value);
-  const { facets } = holes;
+  const error = printErrorIn({ holes }, drawn);
+  const seen = seenEntry(holes, drawn);
   return {
     symbol: 'D',
     value: expectedBoreOf({ holes }, drawn.value),
     unit: 'mm',
-    formula: facets === undefined ? 'D_CAD + e' : 'D_CAD · cos(π/N) + e',
-    entries: [entryFrom(drawn), entryFrom(error), ...(facets === undefined ? [] : [entry('N', facets, '-')])],
+    formula: `${seen.symbol} + e`,
+    entries: [seen, entryFrom(error)],
     source: error.source,
     standing: error.standing,
   };
@@ -62,6 +62,21 @@ export function expectedBore({ holes }: HoleHabits, { printed, drawn }: Bore): D
 /** Diameter that the slicer sees of a drawn one. */
 const seenBySlicer = ({ facets }: HoleHabits['holes'], diameter: number): number =>
   effectiveDrawnOf(facets === undefined ? { diameter } : { diameter, facets });
+
+/** The same put in with its way. */
+function seenEntry({ facets }: HoleHabits['holes'], drawn: Derived): Entry {
+  if (facets === undefined) return entryFrom(drawn);
+  const value = effectiveDrawnOf({ diameter: drawn.value, facets });
+  return entryLater('D_e', value, 'mm', () => ({
+    symbol: 'D_e',
+    value,
+    unit: 'mm',
+    formula: `${drawn.symbol} · cos(π/N)`,
+    entries: [entryFrom(drawn), entry('N', facets, '-')],
+    source: 'polygon-hole-articles',
+    standing: 'published',
+  }));
+}
 
 /** The part of the hole that does not wait for the screw: bore, melt. */
 export interface Bore {
@@ -98,9 +113,9 @@ function meltIn(insert: InsertDimensions, bore: Derived): Pick<Bore, 'meltVolume
 }
 
 /** Printed less drawn diameter where the joint's hole is drawn; 0 where the slicer compensates. */
-export function printErrorIn({ holes }: HoleHabits, drawn: number): Derived {
-  const error = printError(holes.behaviour, seenBySlicer(holes, drawn));
-  return holes.compensation === 'in-slicer' ? { ...error, value: 0, formula: '0' } : error;
+export function printErrorIn({ holes }: HoleHabits, drawn: Derived): Derived {
+  const error = printError(holes.behaviour, seenEntry(holes, drawn));
+  return holes.compensation === 'in-slicer' ? { ...error, value: 0, formula: '0', entries: [] } : error;
 }
 
 /**
@@ -114,21 +129,20 @@ export function printErrorIn({ holes }: HoleHabits, drawn: number): Derived {
 export const boreOfExisting = (joint: HoleHabits, existing: ExistingHole): Derived =>
   existing.known === 'as-measured'
     ? measuredBore(existing)
-    : boreOfDrawn(existing, printErrorIn(joint, existing.diameter));
+    : boreOfDrawn(existing, printErrorIn(joint, givenDiameter(existing)));
 
 /**
  * Standard deviation of the bore about the expected one, with its derivation; see boreDeviationIn.
  *
  * @param joint - hole habits, the hole that is there or none
- * @param drawn - drawn diameter [mm], > 0
- * @param pilotUncertainty - standard uncertainty of the pilot diameter [mm], ≥ 0
+ * @param hole - drawn diameter [mm], > 0; standard uncertainty of the pilot diameter [mm], ≥ 0, or none
  * @returns s [mm], > 0
  * @source jcgm-100 combination
  */
-export const boreScatter = ({ holes }: HoleHabits, drawn: number, pilotUncertainty: number): Derived =>
+export const boreScatter = ({ holes }: HoleHabits, hole: DrawnHole): Derived =>
   holes.existing?.known === 'as-measured'
-    ? measuredDeviation(holes.existing, pilotUncertainty)
-    : boreDeviation(holes.behaviour, { drawn, pilotUncertainty });
+    ? measuredDeviation(holes.existing, hole.pilotUncertainty)
+    : boreDeviation(holes.behaviour, hole);
 
 /**
  * Standard deviation of the bore about the expected one, as a plain number: of the printer for a drawn hole, of the

@@ -4,7 +4,7 @@ import type { InsertDimensions } from '../inserts/dimensions.ts';
 import type { Bond } from '../pull-out/bond.ts';
 import type { Contact, Situation, Surroundings } from '../pull-out/situation.ts';
 import type { BearingFace } from '../screws/head-bearing.ts';
-import { type Derived, type Entry, entry } from '../sources/derived.ts';
+import { type Derived, entryBy } from '../sources/derived.ts';
 import type { ScrewChoice, SeatFinding } from './assessment.ts';
 import type { SeatedHole } from './hole-design.ts';
 import type { AnswerableJoint } from './stop.ts';
@@ -34,29 +34,19 @@ export function bearingFaceOf(joint: AnswerableJoint): BearingFace {
   if (shape === 'countersunk') return { shape, outerDiameter: head.diameter, holeDiameter: hole };
   const under = washer ? washer.outsideDiameter : head.bearingDiameter;
   if (sleeve) {
-    const outer = chosen('d_w', 'min(d_b, D_tube)', Math.min(under, sleeve.outsideDiameter), [
-      entry('d_b', under, 'mm'),
-      entry('D_tube', sleeve.outsideDiameter, 'mm'),
-    ]);
-    return { shape, outerDiameter: outer.value, holeDiameter: hole, ways: { outer } };
+    const outerDiameter = Math.min(under, sleeve.outsideDiameter);
+    const outer = entryBy('d_w', outerDiameter, 'mm', (steps) =>
+      steps.faceOnSpacer(under, sleeve.outsideDiameter),
+    );
+    return { shape, outerDiameter, holeDiameter: hole, worked: { outer } };
   }
   if (!washer) return { shape, outerDiameter: under, holeDiameter: hole };
-  const facing = chosen('d_h', 'max(d_c, d_o)', Math.max(hole, washer.holeDiameter), [
-    entry('d_c', hole, 'mm'),
-    entry('d_o', washer.holeDiameter, 'mm'),
-  ]);
-  return { shape, outerDiameter: under, holeDiameter: facing.value, ways: { hole: facing } };
+  const holeDiameter = Math.max(hole, washer.holeDiameter);
+  const facing = entryBy('d_h', holeDiameter, 'mm', (steps) =>
+    steps.holeUnderWasher(hole, washer.holeDiameter),
+  );
+  return { shape, outerDiameter: under, holeDiameter, worked: { hole: facing } };
 }
-
-const chosen = (symbol: string, formula: string, value: number, entries: readonly Entry[]): Derived => ({
-  symbol,
-  value,
-  unit: 'mm',
-  formula,
-  entries,
-  source: 'vdi-2230',
-  standing: 'published',
-});
 
 /** What a failure mode may ask of the joint, whatever its insert: worked out once for a whole drawer. */
 export function surroundingsOf(joint: AnswerableJoint): Surroundings {

@@ -1,9 +1,8 @@
 import { BETWEEN_SETUPS, PRIOR_FREEDOM, WITHIN_SETUP } from '../evidence/bond-prior.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
 import { normalQuantile } from '../numerics/normal-distribution.ts';
-import { studentQuantileWay } from '../numerics/quantile-ways.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
-import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryBy } from '../sources/derived.ts';
 import type { SourceId } from '../sources/sources.ts';
 
 /** Median share of the ideal shear cylinder that a heat-set knurl holds, [-], before any coupon. */
@@ -11,7 +10,7 @@ const HEAT_SET_BOND = 0.85;
 /** A hammered or cold-pressed insert against a heat-set one, [-]. */
 const COLD_SHARE = 1 / 3;
 /** Share of joints that hold the characteristic value. */
-const CHARACTERISTIC_SHARE = 0.95;
+export const CHARACTERISTIC_SHARE = 0.95;
 
 /** Deviation of the logarithm of the next joint of an unknown set-up. */
 export const PRIOR_DEVIATION = Math.hypot(BETWEEN_SETUPS, WITHIN_SETUP);
@@ -30,20 +29,14 @@ export interface LogScatter {
 }
 
 const quantileEntry = (freedom: number): Entry =>
-  entryFrom(studentQuantileWay('t', { share: CHARACTERISTIC_SHARE, freedom: entry('ν', freedom, '-') }));
+  entryBy('t', studentQuantile(CHARACTERISTIC_SHARE, freedom), '-', (steps) =>
+    steps.characteristicQuantile(freedom),
+  );
 
 export const UNTESTED: LogScatter = {
   freedom: PRIOR_FREEDOM,
   quantile: quantileEntry(PRIOR_FREEDOM),
-  deviation: entryFrom({
-    symbol: 's',
-    value: PRIOR_DEVIATION,
-    unit: '-',
-    formula: '√(s_b² + s_w²)',
-    entries: [entry('s_b', BETWEEN_SETUPS, '-'), entry('s_w', WITHIN_SETUP, '-')],
-    source: 'own-model',
-    standing: 'estimate',
-  }),
+  deviation: entryBy('s', PRIOR_DEVIATION, '-', (steps) => steps.priorDeviation()),
   source: 'own-model',
 };
 

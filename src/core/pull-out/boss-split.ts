@@ -1,5 +1,5 @@
 import { sharesOf } from '../host/little-known.ts';
-import { carefulEntry, type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { carefulEntry, type Derived, entry, entryBy, entryFrom } from '../sources/derived.ts';
 import { characteristicOf, UNTESTED } from './bond.ts';
 import { lessCertain } from './less-certain.ts';
 import type { InsertRule, Situation } from './situation.ts';
@@ -80,24 +80,18 @@ export function coldSettingHoopStress(situation: Situation): Derived {
       entries: [...bitten, entryFrom(ring)],
     };
   }
-  const kappa = hoopPerPressureWay(ring, knurl);
+  const kappa = hoopPerPressure(ring.value, knurl.value);
   return {
     ...common,
-    value: (thin * kappa.value) / (kappa.value + poissonRatio.value),
+    value: (thin * kappa) / (kappa + poissonRatio.value),
     formula: 'E · (z/2)/(D_k/2) · κ/(κ + ν)',
-    entries: [...bitten, entryFrom(kappa), entry('ν', poissonRatio.value, '-')],
+    entries: [
+      ...bitten,
+      entryBy('κ', kappa, '-', (steps) => steps.ringRatio(ring, knurl)),
+      entry('ν', poissonRatio.value, '-'),
+    ],
   };
 }
-
-const hoopPerPressureWay = (ring: Derived, knurl: Derived): Derived => ({
-  symbol: 'κ',
-  value: hoopPerPressure(ring.value, knurl.value),
-  unit: '-',
-  formula: '(D_o² + D_k²)/(D_o² − D_k²)',
-  entries: [entryFrom(ring), entryFrom(knurl)],
-  source: 'elasticity',
-  standing: 'estimate',
-});
 
 /**
  * Share of the hoop strength that a cold-set insert goes on using after it has crept.

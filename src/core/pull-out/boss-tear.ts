@@ -1,4 +1,4 @@
-import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
+import { type Derived, entry, entryBy, entryFrom } from '../sources/derived.ts';
 import { characteristicOf, UNTESTED } from './bond.ts';
 import { lessCertain } from './less-certain.ts';
 import type { InsertRule, Situation } from './situation.ts';
@@ -37,24 +37,13 @@ export function bossSection(situation: Situation, bossDiameter: number): Derived
           entryFrom(plug),
           entryFrom(bore),
           boss,
-          entryLater('D_i', inner, 'mm', () => innerDiameter(inner, boss, wall)),
+          entryBy('D_i', inner, 'mm', (steps) => steps.innerDiameter(boss, wall)),
           entry('ρ', density, '-'),
         ],
     source: 'own-model',
     standing: 'estimate',
   };
 }
-
-/** Inner diameter of a boss's own walls. */
-const innerDiameter = (value: number, boss: Entry, wall: Derived): Derived => ({
-  symbol: 'D_i',
-  value,
-  unit: 'mm',
-  formula: 'D_b − 2 · t',
-  entries: [boss, entryFrom(wall)],
-  source: 'own-model',
-  standing: 'estimate',
-});
 
 /**
  * Force at which a free boss tears across at the hole's bottom.

@@ -1,8 +1,7 @@
-import { type LittleKnownRow, strengthAt, strengthSpread } from '../host/little-known.ts';
+import { type LittleKnownRow, strengthAt } from '../host/little-known.ts';
 import type { Strength } from '../host/strengths.ts';
-import { normalQuantileWay } from '../numerics/quantile-ways.ts';
-import { type Derived, type Entry, entryAs, entryFrom, entryLater } from '../sources/derived.ts';
-import { deviationOfRange, type LogScatter, RANGE_SHARE } from './bond.ts';
+import { entryBy } from '../sources/derived.ts';
+import { deviationOfRange, type LogScatter } from './bond.ts';
 
 /**
  * Scatter of a capacity whose strengths are little known: their ranges come on top of it.
@@ -30,33 +29,20 @@ export function lessCertain(scatter: LogScatter, ...strengths: readonly Strength
   if (widest === undefined) return scatter;
   const row = widest;
   const wider = Math.hypot(scatter.deviation.value, doubt);
-  return { ...scatter, deviation: entryLater('s', wider, '-', () => widerWay(scatter.deviation, row)) };
+  return {
+    ...scatter,
+    deviation: entryBy('s', wider, '-', (steps) => steps.widerDeviation(scatter.deviation, row)),
+  };
 }
 
-const doubtOf = ({ row }: LittleKnownRow): number =>
+/**
+ * Doubt about a little known strength: what is left of it in the warmth cancels.
+ *
+ *     r = ln(high/low)/(2 · 1.645)
+ *
+ * @param strength - its row [MPa]
+ * @returns deviation of the logarithm r [-]
+ * @source own-model range that holds 9 of 10
+ */
+export const doubtOf = ({ row }: LittleKnownRow): number =>
   deviationOfRange({ low: strengthAt(row, 'low'), high: strengthAt(row, 'high') });
-
-const OWN = { unit: '-', source: 'own-model', standing: 'estimate' } as const;
-
-function widerWay(without: Entry, row: LittleKnownRow): Derived {
-  const doubt = doubtWay(row);
-  return {
-    symbol: 's',
-    value: Math.hypot(without.value, doubt.value),
-    formula: '√(s_0² + r_σ²)',
-    entries: [entryAs('s_0', without), entryFrom(doubt)],
-    ...OWN,
-  };
-}
-
-/** The doubt about a strength: what is left of it in the warmth cancels. */
-function doubtWay(row: LittleKnownRow): Derived {
-  const { formula, entries } = strengthSpread(row);
-  return {
-    symbol: 'r_σ',
-    value: doubtOf(row),
-    formula: `ln(${formula})/(2 · z_r)`,
-    entries: [...entries, entryFrom(normalQuantileWay('z_r', RANGE_SHARE))],
-    ...OWN,
-  };
-}

@@ -44,7 +44,7 @@ export function rescueByNut(joint: AnswerableJoint, bore: Derived, nuts: readonl
     shape: 'cylindrical',
     outerDiameter: outside,
     holeDiameter: hole.value,
-    ways: { hole },
+    worked: { hole: entryFrom(hole) },
   });
   const { strengths, material } = surroundingsOf(joint);
   const { characteristic: holds } = pressedPlastic({

@@ -1,4 +1,4 @@
-import { type Derived, type Entry, entry, entryAs, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryAs } from '../sources/derived.ts';
 import type { HeadShape } from './screw.ts';
 
 /** The ring on which a head bears; lengths in mm. */
@@ -8,8 +8,8 @@ export interface BearingFace {
   readonly outerDiameter: number;
   /** Hole that faces the head. */
   readonly holeDiameter: number;
-  /** How either came about, where it was worked out. */
-  readonly ways?: { readonly outer?: Derived; readonly hole?: Derived };
+  /** Either with its way, where it was worked out. */
+  readonly worked?: { readonly outer?: Entry; readonly hole?: Entry };
 }
 
 /** Angle of the cone of a countersunk head against the axis, rad: half of 90°. */
@@ -101,10 +101,10 @@ export function frictionDiameter(face: BearingFace): Derived {
       };
 }
 
-const faceEntries = ({ shape, outerDiameter, holeDiameter, ways }: BearingFace): Derived['entries'] => [
-  diameterEntry(shape === 'countersunk' ? 'd_k' : 'd_w', outerDiameter, ways?.outer),
-  diameterEntry('d_h', holeDiameter, ways?.hole),
+const faceEntries = ({ shape, outerDiameter, holeDiameter, worked }: BearingFace): Derived['entries'] => [
+  diameterEntry(shape === 'countersunk' ? 'd_k' : 'd_w', outerDiameter, worked?.outer),
+  diameterEntry('d_h', holeDiameter, worked?.hole),
 ];
 
-const diameterEntry = (symbol: string, diameter: number, way: Derived | undefined): Entry =>
-  way === undefined ? entry(symbol, diameter, 'mm') : entryAs(symbol, entryFrom(way));
+const diameterEntry = (symbol: string, diameter: number, worked: Entry | undefined): Entry =>
+  worked === undefined ? entry(symbol, diameter, 'mm') : entryAs(symbol, worked);

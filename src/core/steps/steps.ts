@@ -1,7 +1,11 @@
+import { rememberedStrength } from '../host/remembered-strength-steps.ts';
 import { hostCompliance } from '../joint/host-compliance-steps.ts';
 import { lidCompliance } from '../joint/lid-compliance-steps.ts';
 import { screwCompliance } from '../joint/screw-compliance-steps.ts';
+import { innerDiameter, ringRatio } from '../pull-out/boss-steps.ts';
+import { characteristicQuantile, priorDeviation, widerDeviation } from '../pull-out/scatter-steps.ts';
 import { creepFactorWay, mostCreep } from '../relaxation/creep-ways.ts';
+import { faceOnSpacer, holeUnderWasher } from '../screws/bearing-face-steps.ts';
 import { type Derived, type Entry, entry, StepEntry, type Steps } from '../sources/derived.ts';
 
 declare module '../sources/derived.ts' {
@@ -11,10 +15,32 @@ declare module '../sources/derived.ts' {
     readonly lidCompliance: typeof lidCompliance;
     readonly creepFactorWay: typeof creepFactorWay;
     readonly mostCreep: typeof mostCreep;
+    readonly rememberedStrength: typeof rememberedStrength;
+    readonly characteristicQuantile: typeof characteristicQuantile;
+    readonly priorDeviation: typeof priorDeviation;
+    readonly widerDeviation: typeof widerDeviation;
+    readonly ringRatio: typeof ringRatio;
+    readonly innerDiameter: typeof innerDiameter;
+    readonly faceOnSpacer: typeof faceOnSpacer;
+    readonly holeUnderWasher: typeof holeUnderWasher;
   }
 }
 
-const STEPS: Steps = { screwCompliance, hostCompliance, lidCompliance, creepFactorWay, mostCreep };
+const STEPS: Steps = {
+  screwCompliance,
+  hostCompliance,
+  lidCompliance,
+  creepFactorWay,
+  mostCreep,
+  rememberedStrength,
+  characteristicQuantile,
+  priorDeviation,
+  widerDeviation,
+  ringRatio,
+  innerDiameter,
+  faceOnSpacer,
+  holeUnderWasher,
+};
 
 /** The way to a value put into a formula, made now where only its maker was told; undefined for a given value. */
 export const wayOf = (one: Entry): Derived | undefined =>

@@ -284,7 +284,7 @@ describe('MyPrinter, what follows', () => {
       }),
     );
     expect(screen.getByRole('region', { name: /^Derivation/ })).toHaveTextContent(
-      'what the readings changed it by',
+      'uncertainty of the offset of the line',
     );
   });
   test('shows the curve of the other axis on demand, as picture and table', async () => {

@@ -41,7 +41,7 @@ describe('nextHoleOf', () => {
       const { next, assessment } = nextFor(printer);
       const { chance, standardDeviation } = assessment.hole.window;
       expectRelative(next.chance?.before.value ?? 0, chance.value, 1e-9);
-      expectRelative(next.deviationBefore.value, standardDeviation, 1e-9);
+      expectRelative(next.deviationBefore.value, standardDeviation.value, 1e-9);
     }
   });
   test('gains less on a printer that was read, and never makes it worse', () => {

@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { bite, biteFactor, boreAsPrinted } from '../../../src/core/holes/bore.ts';
+import { bite, biteFactor, boreAsPrinted, changedBore } from '../../../src/core/holes/bore.ts';
 import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
+import { entry, entryFrom } from '../../../src/core/sources/derived.ts';
 import fc from '../../support/fast-check.ts';
 import { given, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const insert = insertDimensions(theInsert({ knurlDiameter_mm: [5], pilotDiameter_mm: [4.25] }));
 const bore = (value: number) => given('D_t', value, 'mm');
+const expected = (value: number) => entry('D', value, 'mm');
 
 describe('boreAsPrinted', () => {
   test('is 4.30 mm for a pilot of 4.25 mm (common practice: just over the pilot)', () => {
@@ -38,19 +41,31 @@ describe('bite', () => {
 
 describe('biteFactor', () => {
   test('of knurl 5, intended 4.3, expected 4.5 mm is 5/7 (hand calculation)', () => {
-    expectRelative(biteFactor(insert, bore(4.3), 4.5).value, 5 / 7);
+    expectRelative(biteFactor(insert, bore(4.3), expected(4.5)).value, 5 / 7);
   });
   test('is 1 at the intended bore and below, 0 at the knurl and above', () => {
-    expect(biteFactor(insert, bore(4.31), 4.31).value).toBe(1);
-    expect(biteFactor(insert, bore(4.31), 4.07).value).toBe(1);
-    expect(biteFactor(insert, bore(4.31), 5).value).toBe(0);
-    expect(biteFactor(insert, bore(4.31), 5.2).value).toBe(0);
+    expect(biteFactor(insert, bore(4.31), expected(4.31)).value).toBe(1);
+    expect(biteFactor(insert, bore(4.31), expected(4.07)).value).toBe(1);
+    expect(biteFactor(insert, bore(4.31), expected(5)).value).toBe(0);
+    expect(biteFactor(insert, bore(4.31), expected(5.2)).value).toBe(0);
   });
   test('falls in a straight line between them', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (share) => {
-        expectRelative(1 + biteFactor(insert, bore(4.31), 4.31 + 0.69 * share).value, 2 - share, 1e-9);
+        expectRelative(
+          1 + biteFactor(insert, bore(4.31), expected(4.31 + 0.69 * share)).value,
+          2 - share,
+          1e-9,
+        );
       }),
     );
+  });
+});
+
+describe('changedBore', () => {
+  test('of 4.31 mm expected that comes out 0.07 mm tighter is 4.24 mm, and leads to both (hand calculation)', () => {
+    const changed = changedBore(entryFrom(bore(4.31)), -0.07);
+    expectRelative(changed.value, 4.24);
+    expectWays([changed, biteFactor(insert, bore(4.31), entryFrom(changed))]);
   });
 });

@@ -261,14 +261,15 @@ describe('the points of calibrateHoles', () => {
     expectPublished(seen?.drawn ?? 0, '4.347');
     expectRelative((seen?.error ?? 0) + (seen?.drawn ?? 0), Math.hypot(4.1, 0.3));
   });
-  test('show what the readings moved offset, slope and scatter by', () => {
+  test('lead offset, slope and scatter to the readings', () => {
     const { figures, behaviour } = calibrateHoles(UNCALIBRATED_HOLES, [holeReading(4.5, 4.0)]);
     expect(figures.offset).toMatchObject({
       value: behaviour.offset.value,
       standing: 'measured',
       source: 'your-measurement',
     });
-    expect(figures.scatter.entries.at(-1)).toEqual({ symbol: 'n', value: 1, unit: '-' });
+    expect(figures.offset.entries.at(-1)).toEqual({ symbol: 'n', value: 1, unit: '-' });
+    expect(behaviour.figures).toBe(figures);
     expect(figures.slope.value).toBe(behaviour.slope.value);
   });
 });

@@ -8,6 +8,7 @@ import {
   measuredDeviationOf,
 } from '../../../src/core/holes/existing-hole.ts';
 import { printError } from '../../../src/core/holes/print-error.ts';
+import { entry } from '../../../src/core/sources/derived.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
 import fc from '../../support/fast-check.ts';
 import { expectRelative } from '../../support/published.ts';
@@ -24,10 +25,16 @@ describe('measuredBore', () => {
 
 describe('boreOfDrawn', () => {
   test('drawn at 4.7 mm comes out −0.28 + 0.23·ln(4.7/4) = 0.2429 mm small (hand calculation)', () => {
-    expectRelative(boreOfDrawn(drawn, printError(UNCALIBRATED_HOLES, 4.7)).value, 4.457_091_7, 1e-7);
+    expectRelative(
+      boreOfDrawn(drawn, printError(UNCALIBRATED_HOLES, entry('D_g', 4.7, 'mm'))).value,
+      4.457_091_7,
+      1e-7,
+    );
   });
   test('keeps the standing of the printer’s curve', () => {
-    expect(boreOfDrawn(drawn, printError(UNCALIBRATED_HOLES, 4.7)).standing).toBe('estimate');
+    expect(boreOfDrawn(drawn, printError(UNCALIBRATED_HOLES, entry('D_g', 4.7, 'mm'))).standing).toBe(
+      'estimate',
+    );
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fitWindow } from '../../../src/core/holes/fit-window.ts';
 import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
+import { entry } from '../../../src/core/sources/derived.ts';
 import fc from '../../support/fast-check.ts';
 import { given, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
@@ -8,7 +9,10 @@ import { expectPublished, expectRelative } from '../../support/published.ts';
 const insert = insertDimensions(theInsert({ knurlDiameter_mm: [5], pilotDiameter_mm: [4.25] }));
 const bore = given('D_t', 4.3, 'mm');
 const windowAt = (expected: number, standardDeviation: number) =>
-  fitWindow(insert, bore, { expected, standardDeviation });
+  fitWindow(insert, bore, {
+    expected: entry('D', expected, 'mm'),
+    standardDeviation: entry('s', standardDeviation, 'mm'),
+  });
 
 describe('fitWindow', () => {
   test('of pilot 4.25, knurl 5.0, bore 4.30 mm is 4.15 to 4.51 mm (hand calculation)', () => {

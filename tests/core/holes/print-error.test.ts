@@ -5,6 +5,7 @@ import {
   printError,
   printErrorOf,
 } from '../../../src/core/holes/print-error.ts';
+import { entry } from '../../../src/core/sources/derived.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
 import fc from '../../support/fast-check.ts';
 import { MEASURED_FIT, PUBLISHED_FIT } from '../../support/holes.ts';
@@ -50,8 +51,8 @@ describe('printErrorOf', () => {
 
 describe('printError', () => {
   test('carries the ceiling where there is one', () => {
-    const shown = printError(PUBLISHED_FIT, 4.37);
-    expect(shown.entries.map(({ symbol }) => symbol)).toEqual(['a', 'b', 'D_CAD', 'e_max']);
+    const shown = printError(PUBLISHED_FIT, entry('D_CAD', 4.37, 'mm'));
+    expect(shown.entries.map(({ symbol }) => symbol)).toEqual(['D_CAD', 'a', 'b', 'e_max']);
     expect(shown).toMatchObject({
       formula: 'min(a + b · ln(D_CAD/4 mm), e_max)',
       source: 'hole-metrology-note',
@@ -60,11 +61,11 @@ describe('printError', () => {
     expect(shown.value).toBe(printErrorOf(PUBLISHED_FIT, 4.37));
   });
   test('names the own coupons once they speak', () => {
-    expect(printError(MEASURED_FIT, 5.3)).toMatchObject({
-      formula: 'a + b · ln(D_CAD/4 mm)',
+    expect(printError(MEASURED_FIT, entry('D_g', 5.3, 'mm'))).toMatchObject({
+      formula: 'a + b · ln(D_g/4 mm)',
       source: 'your-measurement',
       standing: 'measured',
-      entries: [{ value: -0.19 }, { value: 0.17 }, { value: 5.3 }],
+      entries: [{ value: 5.3 }, { value: -0.19 }, { value: 0.17 }],
     });
   });
 });

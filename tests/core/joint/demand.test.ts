@@ -3,7 +3,7 @@ import { slipFriction, torqueToForce } from '../../../src/core/joint/demand.ts';
 import type { Derived } from '../../../src/core/sources/derived.ts';
 import { answerableJoint, type Changes, situationWith } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
-import { expectWays } from '../../support/ways.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 const conversionOf = (changes: Changes) => torqueToForce(answerableJoint(changes), situationWith(changes));
 const slipOf = (changes: Changes) => slipFriction(answerableJoint(changes), situationWith(changes));
@@ -48,7 +48,7 @@ describe('torqueToForce', () => {
   ] as const)('shows which face it is: %s', (_, changes, symbol, diameter) => {
     const bearing = conversionOf(changes).ways.slippery.entries.at(-1)?.from;
     const found = bearing?.entries.find((entry) => entry.symbol === symbol);
-    expect(found?.from?.entries.map(({ value }) => value)).toContain(diameter);
+    expect(wayTo(found)?.entries.map(({ value }) => value)).toContain(diameter);
     expect(found?.value).toBe(diameter);
     expectWays(bearing ? [bearing] : []);
   });

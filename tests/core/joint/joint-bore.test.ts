@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
 import { boreDeviationIn, boreOf, boreScatter, expectedBore } from '../../../src/core/joint/joint-bore.ts';
+import { entry, entryFrom } from '../../../src/core/sources/derived.ts';
 import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
@@ -24,7 +25,8 @@ describe.each(HOLES)('of a hole %s', (_name, changes) => {
     expectRelative(evaluated(derived) ?? Number.NaN, derived.value);
   });
   test('boreScatter is the plain number, and what its formula comes to', () => {
-    const derived = boreScatter(joint, bore.drawn.value, 0.021);
+    const pilotUncertainty = entry('u(D_p)', 0.021, 'mm');
+    const derived = boreScatter(joint, { drawn: entryFrom(bore.drawn), pilotUncertainty });
     expectRelative(derived.value, boreDeviationIn(joint, bore.drawn.value, 0.021));
     expectRelative(evaluated(derived) ?? Number.NaN, derived.value);
   });

@@ -8,7 +8,7 @@ import {
 } from '../../../src/core/pull-out/bond.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
-import { expectWays } from '../../support/ways.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 describe('bondFactor', () => {
   test('of a hammered or cold-pressed insert is a third of a heat-set one (common practice)', () => {
@@ -57,8 +57,8 @@ describe('characteristicOf', () => {
     const careful = characteristicOf(given('F', 617, 'N'));
     expectWays([careful]);
     const [, t, s] = careful.entries;
-    expect(t?.from?.entries).toMatchObject([{ value: 0.95 }, { value: 4 }]);
-    expect(s?.from?.entries).toMatchObject([{ value: 0.3 }, { value: 0.1 }]);
+    expect(wayTo(t)?.entries).toMatchObject([{ value: 0.95 }, { value: 4 }]);
+    expect(wayTo(s)?.entries).toMatchObject([{ value: 0.3 }, { value: 0.1 }]);
   });
   test('keeps unit and median, and is proportional to it', () => {
     const torque = characteristicOf(given('T_out', 2718, 'N·mm'));

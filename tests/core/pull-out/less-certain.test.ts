@@ -5,7 +5,7 @@ import { characteristicOf, deviationOfRange, UNTESTED } from '../../../src/core/
 import { lessCertain } from '../../../src/core/pull-out/less-certain.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
-import { expectWays } from '../../support/ways.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 const known: Strength = given('τ', 21, 'MPa');
 /** A strength at 23 °C of which little is known. */
@@ -53,8 +53,8 @@ describe('lessCertain', () => {
   ] as const)('shows how the wider scatter comes about: %s', (_, ends, symbols) => {
     const { entries, ...rest } = careful(little(ends));
     expectWays([{ entries, ...rest }]);
-    const doubt = entries[2]?.from?.entries[1];
-    expect(doubt?.from?.entries.map(({ symbol }) => symbol)).toEqual(symbols);
+    const doubt = wayTo(entries[2])?.entries[1];
+    expect(wayTo(doubt)?.entries.map(({ symbol }) => symbol)).toEqual(symbols);
     expectRelative(doubt?.value ?? 0, deviationOfRange({ low: 0.7 * 37, high: 1.3 * 37, ...ends }));
   });
 });

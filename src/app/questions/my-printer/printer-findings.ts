@@ -5,8 +5,10 @@ import {
   type NextCouponHole,
   nextCouponHole,
 } from '../../../core/holes/next-coupon-hole.ts';
+import type { MeasuredLength } from '../../../core/inserts/dimensions.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
+import { entryFrom } from '../../../core/sources/derived.ts';
 import type { PrinterRecord } from '../../../storage/document.ts';
 import { BEGIN_GAUGE } from './printer-edits.ts';
 
@@ -25,14 +27,13 @@ export function nextHoleOf(
 ): NextCouponHole {
   const { hole, dimensions } = assessment;
   const drawn = hole.drawn.value;
-  const { uncertainty } = readingOfCoupon(drawn, printer, permissibleError);
-  const { smallest, largest, expected } = hole.window;
+  const bore = readingOfCoupon(drawn, printer, permissibleError);
   return nextCouponHole(
     joint.holes.behaviour,
     {
-      drawn,
-      pilotUncertainty: dimensions.pilotDiameter.standardUncertainty.value,
-      window: { smallest: smallest.value, largest: largest.value, expected },
+      drawn: entryFrom(hole.drawn),
+      pilotUncertainty: entryFrom(dimensions.pilotDiameter.standardUncertainty),
+      window: hole.window,
     },
     {
       candidates: couponDiameters({
@@ -40,14 +41,18 @@ export function nextHoleOf(
         greatest: drawn + COUPON_REACH,
         step: COUPON_STEP,
       }),
-      standardUncertainty: uncertainty,
+      standardUncertainty: entryFrom(bore.standardUncertainty),
     },
   );
 }
 
-function readingOfCoupon(drawn: number, printer: PrinterRecord | undefined, permissibleError: number) {
+function readingOfCoupon(
+  drawn: number,
+  printer: PrinterRecord | undefined,
+  permissibleError: number,
+): MeasuredLength {
   const { jawFlat_mm, gaugeStep_mm } = printer ?? BEGIN_GAUGE;
-  const bore = boreMeasured({
+  return boreMeasured({
     drawn,
     measured: [drawn],
     instrument: printer?.holes.at(-1)?.instrument ?? USUAL_INSTRUMENT,
@@ -56,5 +61,4 @@ function readingOfCoupon(drawn: number, printer: PrinterRecord | undefined, perm
     jawFlat: jawFlat_mm,
     gaugeStep: gaugeStep_mm,
   });
-  return { uncertainty: bore.standardUncertainty.value };
 }
