@@ -85,7 +85,7 @@ export type RememberedRatios = PrintedMaterial['strengthRatios'];
  *
  * @param ratios - remembered strength ratios [-] at ascending temperatures [°C]
  * @param temperature - T [°C], > 23
- * @returns the next cooler and the next warmer row
+ * @returns the next cooler and the next warmer row [-]
  */
 export function neighboursOf(ratios: RememberedRatios, temperature: number) {
   const next = ratios.findIndex((row) => temperature <= row.temperature);
