@@ -1,4 +1,4 @@
-import { boreScatter, expectedBore } from '../joint/joint-bore.ts';
+import { boreScatter, expectedBore } from '../joint/bore-steps.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Tightening } from '../joint/tightening.ts';
 import type { FrictionCondition, FrictionRange } from '../screws/screw.ts';

@@ -1,4 +1,4 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 
 /** Fewest sides that enclose a hole. */
 export const LEAST_SIDES = 3;
@@ -65,18 +65,19 @@ export const effectiveDrawnOf = ({ diameter, facets }: DrawnHole): number =>
  *
  *     D_e = D_cf · cos(π/N)
  *
- * @param hole - diameter of the circle through the corners D_cf [mm], > 0; corners N [-], a whole number ≥ 3
+ * @param drawn - diameter of the circle through the corners [mm], > 0, as it is put in
+ * @param facets - corners N [-], a whole number ≥ 3
  * @returns D_e [mm]
  * @source polygon-hole-articles inscribed circle
  */
-export const acrossFlatsDrawn = ({ diameter, facets }: Required<DrawnHole>): Derived => ({
+export const acrossFlatsOf = (drawn: Entry, facets: number): Derived => ({
   symbol: 'D_e',
-  value: effectiveDrawnOf({ diameter, facets }),
+  value: effectiveDrawnOf({ diameter: drawn.value, facets }),
   unit: 'mm',
-  formula: 'D_cf · cos(π/N)',
-  entries: [entry('D_cf', diameter, 'mm'), entry('N', facets, '-')],
+  formula: `${drawn.symbol} · cos(π/N)`,
+  entries: [drawn, entry('N', facets, '-')],
   source: 'polygon-hole-articles',
-  standing: 'measured',
+  standing: 'published',
 });
 
 /**

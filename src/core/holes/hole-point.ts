@@ -1,7 +1,7 @@
 import type { MeasuredLength } from '../inserts/dimensions.ts';
 import { type Derived, type Entry, entry, entryAs, entryFrom } from '../sources/derived.ts';
 import { boreMeasured } from './bore-measured.ts';
-import { acrossFlatsDrawn } from './facets.ts';
+import { acrossFlatsOf } from './facets.ts';
 import type { HoleReading } from './hole-reading.ts';
 
 /** Holes that a derivation lists; more are summed up in their number. */
@@ -30,7 +30,7 @@ export interface HolePoint {
  */
 export function holePoint(reading: HoleReading): HolePoint {
   const { drawn: diameter, facets } = reading;
-  const seen = facets === undefined ? undefined : acrossFlatsDrawn({ diameter, facets });
+  const seen = facets === undefined ? undefined : acrossFlatsOf(entry('D_cf', diameter, 'mm'), facets);
   const drawn = seen?.value ?? diameter;
   const bore = boreMeasured(reading);
   return {

@@ -1,7 +1,7 @@
 import { withoutDust } from '../numerics/binary-dust.ts';
 import { rootInBracket } from '../numerics/root.ts';
-import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
-import { curveEntries, type HoleBehaviour, printError, printErrorOf } from './print-error.ts';
+import { type Derived, type Entry, entry, entryBy, entryFrom } from '../sources/derived.ts';
+import { type HoleBehaviour, printError, printErrorOf } from './print-error.ts';
 
 /** Where hole compensation happens: drawn larger in CAD, or by the slicer; never both. */
 export type Compensation = 'in-cad' | 'in-slicer';
@@ -46,15 +46,7 @@ export function drawnDiameterOf(behaviour: HoleBehaviour, bore: number): number 
  */
 export function exactDiameter(behaviour: HoleBehaviour, bore: Derived): Entry {
   const value = drawnDiameterOf(behaviour, bore.value);
-  return entryLater('D_x', value, 'mm', () => ({
-    symbol: 'D_x',
-    value,
-    unit: 'mm',
-    formula: `diameter that comes to ${bore.symbol} with the error it has itself`,
-    entries: [entryFrom(bore), ...curveEntries(behaviour)],
-    source: 'own-model',
-    standing: behaviour.standing,
-  }));
+  return entryBy('D_x', value, 'mm', (steps) => steps.diameterSolved(behaviour, bore));
 }
 
 /**

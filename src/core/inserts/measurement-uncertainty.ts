@@ -1,4 +1,4 @@
-import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryBy, entryFrom } from '../sources/derived.ts';
 
 /** Readings that a derivation lists; more are summed up in their number. */
 const LISTED_READINGS = 12;
@@ -34,30 +34,9 @@ export function scatterOnMean(mean: Derived, values: readonly number[]): readonl
   const n = values.length;
   if (n < 2) return [];
   const squares = values.reduce((sum, value) => sum + (value - mean.value) ** 2, 0);
-  const deviation = Math.sqrt(squares / (n - 1));
-  const value = deviation / Math.sqrt(n);
-  return [entryLater('u_A', value, 'mm', () => onMean(value, deviationOf(deviation, mean, values), n))];
+  const value = Math.sqrt(squares / (n - 1)) / Math.sqrt(n);
+  return [entryBy('u_A', value, 'mm', (steps) => steps.readingScatter(mean, values))];
 }
-
-const onMean = (value: number, deviation: Derived, n: number): Derived => ({
-  symbol: 'u_A',
-  value,
-  unit: 'mm',
-  formula: 's_x/√n',
-  entries: [entryFrom(deviation), entry('n', n, '-')],
-  source: 'jcgm-100',
-  standing: 'measured',
-});
-
-const deviationOf = (value: number, mean: Derived, values: readonly number[]): Derived => ({
-  symbol: 's_x',
-  value,
-  unit: 'mm',
-  formula: overReadings(values, `√(Σ(x − ${mean.symbol})²/(n − 1))`, 'standard deviation of the readings'),
-  entries: [...readingEntries(values), entryFrom(mean)],
-  source: 'jcgm-100',
-  standing: 'measured',
-});
 
 /**
  * Standard uncertainty of what lies anywhere within a half-width on either side.
@@ -69,18 +48,10 @@ const deviationOf = (value: number, mean: Derived, values: readonly number[]): D
  * @returns u [mm], put in with its way
  * @source jcgm-100 4.3.7 (rectangular)
  */
-export function rectangular(symbol: string, halfWidth: Entry): Entry {
-  const value = halfWidth.value / Math.sqrt(3);
-  return entryLater(symbol, value, 'mm', () => ({
-    symbol,
-    value,
-    unit: 'mm',
-    formula: `${halfWidth.symbol}/√3`,
-    entries: [halfWidth],
-    source: 'jcgm-100',
-    standing: 'published',
-  }));
-}
+export const rectangular = (symbol: string, halfWidth: Entry): Entry =>
+  entryBy(symbol, halfWidth.value / Math.sqrt(3), 'mm', (steps) =>
+    steps.rectangularSpread(symbol, halfWidth),
+  );
 
 /**
  * Standard uncertainty of a length, from what is uncertain about it.

@@ -5,10 +5,10 @@ import { fitWindow } from '../holes/fit-window.ts';
 import { farSideDepth, holeDepth } from '../holes/hole-depth.ts';
 import { wallThickness } from '../host/wall-thickness.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryBy, entryFrom } from '../sources/derived.ts';
 import type { HoleDesign } from './assessment.ts';
 import type { Joint } from './joint.ts';
-import { type Bore, boreDeviationIn, boreScatter, expectedBore, printErrorIn } from './joint-bore.ts';
+import { type Bore, boreDeviationIn, printErrorIn } from './joint-bore.ts';
 
 /** The part of the hole that the failure modes ask for. */
 export type SeatedHole = Pick<HoleDesign, 'boreAsPrinted' | 'depth' | 'floor' | 'bite' | 'biteFactor'>;
@@ -89,13 +89,13 @@ export function designHole(
 }
 
 const expectedEntry = (joint: Joint, bore: Bore): Entry =>
-  entryLater('D', bore.expected, 'mm', () => expectedBore(joint, bore));
+  entryBy('D', bore.expected, 'mm', (steps) => steps.expectedBore(joint, bore));
 
 function deviationEntry(joint: Joint, insert: InsertDimensions, drawn: Derived): Entry {
   const pilot = insert.pilotDiameter.standardUncertainty;
   const value = boreDeviationIn(joint, drawn.value, pilot.value);
-  return entryLater('s', value, 'mm', () =>
-    boreScatter(joint, { drawn: entryFrom(drawn), pilotUncertainty: entryFrom(pilot) }),
+  return entryBy('s', value, 'mm', (steps) =>
+    steps.boreScatter(joint, { drawn: entryFrom(drawn), pilotUncertainty: entryFrom(pilot) }),
   );
 }
 

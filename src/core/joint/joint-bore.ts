@@ -1,5 +1,4 @@
 import { boreAsPrinted } from '../holes/bore.ts';
-import { boreDeviation, type DrawnHole, measuredDeviation } from '../holes/bore-deviation.ts';
 import {
   boreOfDrawn,
   type ExistingHole,
@@ -7,16 +6,16 @@ import {
   measuredBore,
   measuredDeviationOf,
 } from '../holes/existing-hole.ts';
-import { effectiveDrawnOf } from '../holes/facets.ts';
+import { acrossFlatsOf, effectiveDrawnOf } from '../holes/facets.ts';
 import { meltHeight, meltVolume } from '../holes/hole-depth.ts';
 import { holeToDraw } from '../holes/hole-to-draw.ts';
 import { boreDeviationOf, printError, printErrorOf } from '../holes/print-error.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import { type Derived, type Entry, entry, entryFrom, entryLater } from '../sources/derived.ts';
+import { type Derived, type Entry, entryFrom } from '../sources/derived.ts';
 import type { Joint } from './joint.ts';
 
 /** All that a bore asks of a joint. */
-type HoleHabits = Pick<Joint, 'holes'>;
+export type HoleHabits = Pick<Joint, 'holes'>;
 
 /**
  * Bore to be expected from the drawn one, as a plain number.
@@ -34,49 +33,13 @@ export function expectedBoreOf({ holes }: HoleHabits, drawn: number): number {
   return seen + (compensation === 'in-slicer' ? 0 : printErrorOf(behaviour, seen));
 }
 
-/**
- * Bore to be expected, with its derivation: of a hole as drawn, or of the one that is there; see expectedBoreOf.
- *
- *     D = D_e + e        D_e = D_CAD · cos(π/N) for a polygon of N corners, D_CAD for a true circle
- *
- * @param joint - hole habits
- * @param bore - what boreOf gave for the same joint
- * @returns D [mm]
- * @source hole-metrology-note see printError
- */
-export function expectedBore({ holes }: HoleHabits, { printed, drawn }: Bore): Derived {
-  if (holes.existing) return { ...printed, symbol: 'D' };
-  const error = printErrorIn({ holes }, drawn);
-  const seen = seenEntry(holes, drawn);
-  return {
-    symbol: 'D',
-    value: expectedBoreOf({ holes }, drawn.value),
-    unit: 'mm',
-    formula: `${seen.symbol} + e`,
-    entries: [seen, entryFrom(error)],
-    source: error.source,
-    standing: error.standing,
-  };
-}
-
 /** Diameter that the slicer sees of a drawn one. */
 const seenBySlicer = ({ facets }: HoleHabits['holes'], diameter: number): number =>
   effectiveDrawnOf(facets === undefined ? { diameter } : { diameter, facets });
 
 /** The same put in with its way. */
-function seenEntry({ facets }: HoleHabits['holes'], drawn: Derived): Entry {
-  if (facets === undefined) return entryFrom(drawn);
-  const value = effectiveDrawnOf({ diameter: drawn.value, facets });
-  return entryLater('D_e', value, 'mm', () => ({
-    symbol: 'D_e',
-    value,
-    unit: 'mm',
-    formula: `${drawn.symbol} · cos(π/N)`,
-    entries: [entryFrom(drawn), entry('N', facets, '-')],
-    source: 'polygon-hole-articles',
-    standing: 'published',
-  }));
-}
+export const seenEntry = ({ facets }: HoleHabits['holes'], drawn: Derived): Entry =>
+  entryFrom(facets === undefined ? drawn : acrossFlatsOf(entryFrom(drawn), facets));
 
 /** The part of the hole that does not wait for the screw: bore, melt. */
 export interface Bore {
@@ -130,19 +93,6 @@ export const boreOfExisting = (joint: HoleHabits, existing: ExistingHole): Deriv
   existing.known === 'as-measured'
     ? measuredBore(existing)
     : boreOfDrawn(existing, printErrorIn(joint, givenDiameter(existing)));
-
-/**
- * Standard deviation of the bore about the expected one, with its derivation; see boreDeviationIn.
- *
- * @param joint - hole habits, the hole that is there or none
- * @param hole - drawn diameter [mm], > 0; standard uncertainty of the pilot diameter [mm], ≥ 0, or none
- * @returns s [mm], > 0
- * @source jcgm-100 combination
- */
-export const boreScatter = ({ holes }: HoleHabits, hole: DrawnHole): Derived =>
-  holes.existing?.known === 'as-measured'
-    ? measuredDeviation(holes.existing, hole.pilotUncertainty)
-    : boreDeviation(holes.behaviour, hole);
 
 /**
  * Standard deviation of the bore about the expected one, as a plain number: of the printer for a drawn hole, of the

@@ -1,4 +1,8 @@
+import { bondCentre, bondDeviation, bondFreedom } from '../evidence/bond-posterior-steps.ts';
+import { diameterSolved } from '../holes/diameter-solved.ts';
 import { rememberedStrength } from '../host/remembered-strength-steps.ts';
+import { readingScatter, rectangularSpread } from '../inserts/reading-steps.ts';
+import { boreScatter, expectedBore } from '../joint/bore-steps.ts';
 import { hostCompliance } from '../joint/host-compliance-steps.ts';
 import { lidCompliance } from '../joint/lid-compliance-steps.ts';
 import { screwCompliance } from '../joint/screw-compliance-steps.ts';
@@ -10,12 +14,20 @@ import { type Derived, type Entry, entry, StepEntry, type Steps } from '../sourc
 
 declare module '../sources/derived.ts' {
   interface Steps {
+    readonly readingScatter: typeof readingScatter;
+    readonly rectangularSpread: typeof rectangularSpread;
+    readonly diameterSolved: typeof diameterSolved;
+    readonly expectedBore: typeof expectedBore;
+    readonly boreScatter: typeof boreScatter;
     readonly screwCompliance: typeof screwCompliance;
     readonly hostCompliance: typeof hostCompliance;
     readonly lidCompliance: typeof lidCompliance;
     readonly creepFactorWay: typeof creepFactorWay;
     readonly mostCreep: typeof mostCreep;
     readonly rememberedStrength: typeof rememberedStrength;
+    readonly bondCentre: typeof bondCentre;
+    readonly bondDeviation: typeof bondDeviation;
+    readonly bondFreedom: typeof bondFreedom;
     readonly characteristicQuantile: typeof characteristicQuantile;
     readonly priorDeviation: typeof priorDeviation;
     readonly widerDeviation: typeof widerDeviation;
@@ -27,12 +39,20 @@ declare module '../sources/derived.ts' {
 }
 
 const STEPS: Steps = {
+  readingScatter,
+  rectangularSpread,
+  diameterSolved,
+  expectedBore,
+  boreScatter,
   screwCompliance,
   hostCompliance,
   lidCompliance,
   creepFactorWay,
   mostCreep,
   rememberedStrength,
+  bondCentre,
+  bondDeviation,
+  bondFreedom,
   characteristicQuantile,
   priorDeviation,
   widerDeviation,

@@ -1,11 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { drawnDiameterOf, holeToDraw, roundedToStep } from '../../../src/core/holes/hole-to-draw.ts';
+import {
+  drawnDiameterOf,
+  exactDiameter,
+  holeToDraw,
+  roundedToStep,
+} from '../../../src/core/holes/hole-to-draw.ts';
 import { printErrorOf } from '../../../src/core/holes/print-error.ts';
 import { UNCALIBRATED_HOLES } from '../../../src/data/uncalibrated-holes.ts';
 import fc from '../../support/fast-check.ts';
 import { MEASURED_FIT, PUBLISHED_FIT } from '../../support/holes.ts';
 import { given } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 const bore = (value: number) => given('D_t', value, 'mm');
 const anyBore = fc.double({ min: 1.5, max: 27, noNaN: true });
@@ -38,6 +44,17 @@ describe('drawnDiameterOf', () => {
       }),
     );
     expectRelative(drawnDiameterOf(PUBLISHED_FIT, 13.7), 13.8);
+  });
+});
+
+describe('exactDiameter', () => {
+  test('leads to the wanted bore and to the curve, and comes to the bore with its own error', () => {
+    const exact = exactDiameter(PUBLISHED_FIT, bore(4.3));
+    expectRelative(exact.value + printErrorOf(PUBLISHED_FIT, exact.value), 4.3);
+    const way = wayTo(exact);
+    expect(way?.value).toBe(exact.value);
+    expect(way?.entries.map(({ symbol }) => symbol)).toEqual(['D_t', 'a', 'b', 'e_max']);
+    expectWays(way ? [way] : []);
   });
 });
 

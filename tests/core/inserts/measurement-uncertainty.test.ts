@@ -7,7 +7,7 @@ import {
 } from '../../../src/core/inserts/measurement-uncertainty.ts';
 import { entry } from '../../../src/core/sources/derived.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
-import { expectWays } from '../../support/ways.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 const READ = [4.98, 5.04, 4.99, 5.05, 5.01];
 const mean = measuredLength('D_k', { values: READ, permissibleError: 0.03 }).estimate;
@@ -17,8 +17,9 @@ describe('scatterOnMean', () => {
     // Deviations −0.034, 0.026, −0.024, 0.036, −0.004: Σ² = 0.00372, s = √(0.00372/4).
     const [scatter] = scatterOnMean(mean, READ);
     expectPublished(scatter?.value ?? 0, '0.0136');
-    expect(scatter?.from?.formula).toBe('s_x/√n');
-    const deviation = scatter?.from?.entries[0];
+    const way = wayTo(scatter);
+    expect(way?.formula).toBe('s_x/√n');
+    const deviation = way?.entries[0];
     expectPublished(deviation?.value ?? 0, '0.0305');
     expect(deviation?.from?.formula).toBe('√(Σ(x − D_k)²/(n − 1))');
   });
@@ -31,7 +32,7 @@ describe('scatterOnMean', () => {
       measuredLength('L', { values: many, permissibleError: 0 }).estimate,
       many,
     );
-    expect(scatter?.from?.entries[0]?.from?.formula).toBe('standard deviation of the readings');
+    expect(wayTo(scatter)?.entries[0]?.from?.formula).toBe('standard deviation of the readings');
   });
 });
 
@@ -39,7 +40,7 @@ describe('rectangular', () => {
   test('of ±0.03 mm is 0.0173 mm (jcgm-100 4.3.7)', () => {
     const jaws = rectangular('u_B', entry('a_c', 0.03, 'mm'));
     expectPublished(jaws.value, '0.0173');
-    expect(jaws.from).toMatchObject({ formula: 'a_c/√3', entries: [{ symbol: 'a_c', value: 0.03 }] });
+    expect(wayTo(jaws)).toMatchObject({ formula: 'a_c/√3', entries: [{ symbol: 'a_c', value: 0.03 }] });
   });
 });
 

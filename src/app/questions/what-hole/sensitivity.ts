@@ -1,4 +1,5 @@
-import { biteFactor, changedBore } from '../../../core/holes/bore.ts';
+import { biteFactor } from '../../../core/holes/bore.ts';
+import { changedBore } from '../../../core/holes/changed-bore.ts';
 import { fitWindow } from '../../../core/holes/fit-window.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import { type Derived, entryFrom } from '../../../core/sources/derived.ts';
