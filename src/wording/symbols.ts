@@ -3,11 +3,15 @@ import { wayOf } from '../core/steps/steps.ts';
 import { MEANINGS } from './symbol-meanings.ts';
 
 /** Symbols that count readings, or holes that were read. */
-const COUNTED = /^(?<of>[xeu])_(?<place>[1-9]\d*)$/;
+const COUNTED = /^(?<of>[xeuηywn])_(?<place>[1-9]\d*)$/;
 const COUNTED_MEANINGS: Readonly<Record<string, string>> = {
   x: 'reading',
   e: 'error of hole',
   u: 'standard uncertainty of the bore of hole',
+  η: 'bond factor of coupon',
+  y: 'mean logarithm, shown over expected, of size',
+  w: 'weight of size',
+  n: 'coupons of size',
 };
 
 export interface SymbolPlace {

@@ -4,11 +4,12 @@ import {
   bondPosterior,
   type CouponRatio,
 } from '../evidence/bond-evidence.ts';
+import type { BondOrigin, OriginCoupon } from '../evidence/coupon-ratio.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { bondFactor, type TestedSetup } from '../pull-out/bond.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, entryFrom, entryLater } from '../sources/derived.ts';
 import { type BenchTest, hasGivenWay, loadAtInsert, loadOf } from './bench-test.ts';
 import { faultOfTest, type TestFault } from './test-fault.ts';
 import { measuredBond, testModel } from './test-model.ts';
@@ -116,6 +117,12 @@ function ratioOf({ test, says, bond, ownDeviation = 0 }: TestFinding): readonly 
   return [{ size: test.insertId, logRatio: Math.log(bond.value), outcome: says, ownDeviation }];
 }
 
+/** The coupon with the bond factor that it showed; its way is not copied with the joint. */
+const originOf = ({ test, says, bond }: TestFinding): readonly OriginCoupon[] =>
+  bond === undefined || (says !== 'broke' && says !== 'held')
+    ? []
+    : [{ size: test.insertId, bond: entryLater('η_i', bond.value, '-', () => bond) }];
+
 /** Whether a test was made in the set-up of a joint: printer, material and setting. */
 const setupKey = (printer: string | undefined, material: string, setting: string): string =>
   JSON.stringify([printer ?? '', material, setting]);
@@ -164,9 +171,15 @@ function setupOf(findings: readonly TestFinding[]): SetupEvidence {
     throw new Error('a set-up is made of tests of a bond');
   }
   const { printer, materialId: material, setting } = first.test;
-  const priorMedian = bondFactor(setting).value;
+  const prior = bondFactor(setting);
+  const priorMedian = prior.value;
   const ratios = findings.flatMap(ratioOf);
   const posterior = rememberedPosterior(priorMedian, ratios);
+  const origin: BondOrigin = {
+    priorMedian: entryFrom(prior),
+    coupons: findings.flatMap(originOf),
+    method: posterior.method,
+  };
   const proved = Math.max(Math.log(priorMedian), ...ratios.map(({ logRatio }) => logRatio));
   return {
     ...(printer === undefined ? {} : { printer }),
@@ -176,8 +189,13 @@ function setupOf(findings: readonly TestFinding[]): SetupEvidence {
     priorMedian,
     posterior,
     tested: {
-      unpulled: notBeyond(proved, posterior.unpulled),
-      bySize: new Map([...posterior.bySize].map(([size, one]) => [size, notBeyond(proved, one)])),
+      unpulled: { ...notBeyond(proved, posterior.unpulled), origin },
+      bySize: new Map(
+        [...posterior.bySize].map(([size, one]) => [
+          size,
+          { ...notBeyond(proved, one), origin: { ...origin, size } },
+        ]),
+      ),
     },
   };
 }

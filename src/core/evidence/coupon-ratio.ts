@@ -1,3 +1,5 @@
+import type { Entry } from '../sources/derived.ts';
+
 /** What one coupon says of the bond factor of its set-up. */
 export interface CouponRatio {
   /** Id of the insert. */
@@ -34,6 +36,23 @@ export interface BondPosterior {
   /** Median of the set-up over its sizes. */
   readonly setup: LogStudent;
   readonly method: 'prior' | 'closed-form' | 'grid';
+}
+
+/** One coupon of what a bond was learned from. */
+export interface OriginCoupon {
+  readonly size: string;
+  /** Bond factor that it showed [-], with its way. */
+  readonly bond: Entry;
+}
+
+/** What a bond was learned from: kept for the way to it. */
+export interface BondOrigin {
+  /** Bond factor before any coupon [-], with its way. */
+  readonly priorMedian: Entry;
+  readonly coupons: readonly OriginCoupon[];
+  readonly method: BondPosterior['method'];
+  /** Id of the insert; absent: of one that nobody pulled. */
+  readonly size?: string;
 }
 
 /** The ratios of each size, in the order in which the sizes first come. */

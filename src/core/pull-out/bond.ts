@@ -1,8 +1,9 @@
 import { BETWEEN_SETUPS, PRIOR_FREEDOM, WITHIN_SETUP } from '../evidence/bond-prior.ts';
+import type { BondOrigin } from '../evidence/coupon-ratio.ts';
 import type { SettingMethod } from '../inserts/insert.ts';
 import { normalQuantile } from '../numerics/normal-distribution.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
-import { type Derived, type Entry, entry, entryBy } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryBy, type StepsWay } from '../sources/derived.ts';
 import type { SourceId } from '../sources/sources.ts';
 
 /** Median share of the ideal shear cylinder that a heat-set knurl holds, [-], before any coupon. */
@@ -28,14 +29,14 @@ export interface LogScatter {
   readonly source: SourceId;
 }
 
-const quantileEntry = (freedom: number): Entry =>
-  entryBy('t', studentQuantile(CHARACTERISTIC_SHARE, freedom), '-', (steps) =>
+const quantileEntry = (freedom: Entry): Entry =>
+  entryBy('t', studentQuantile(CHARACTERISTIC_SHARE, freedom.value), '-', (steps) =>
     steps.characteristicQuantile(freedom),
   );
 
 export const UNTESTED: LogScatter = {
   freedom: PRIOR_FREEDOM,
-  quantile: quantileEntry(PRIOR_FREEDOM),
+  quantile: quantileEntry(entry('ν', PRIOR_FREEDOM, '-')),
   deviation: entryBy('s', PRIOR_DEVIATION, '-', (steps) => steps.priorDeviation()),
   source: 'own-model',
 };
@@ -74,6 +75,8 @@ export interface TestedBond {
   readonly coupons: number;
   /** How many of them broke; the others held. */
   readonly broke: number;
+  /** What it was learned from, for the way to it. */
+  readonly origin?: BondOrigin;
 }
 
 /** What the tests of one set-up say: of an insert that was pulled, and of one that was not. */
@@ -124,24 +127,29 @@ export const untestedBond = (setting: SettingMethod): Bond => ({
  * @returns η [-] with its scatter
  * @source own-model posterior of the bond factor
  */
-export const testedBond = ({ centre, scale, freedom, coupons }: Omit<TestedBond, 'broke'>): Bond => ({
+export const testedBond = ({ centre, scale, freedom, coupons, origin }: Omit<TestedBond, 'broke'>): Bond => ({
   factor: {
     symbol: 'η',
     value: Math.exp(centre),
     unit: '-',
     formula: 'exp(m_η)',
-    entries: [entry('m_η', centre, '-')],
+    entries: [learned('m_η', centre, origin && ((steps) => steps.bondCentre({ value: centre, origin })))],
     source: 'your-tests',
     standing: 'measured',
   },
   scatter: {
     freedom,
-    quantile: quantileEntry(freedom),
-    deviation: entry('s', scale, '-'),
+    quantile: quantileEntry(
+      learned('ν', freedom, origin && ((steps) => steps.bondFreedom({ value: freedom, origin }))),
+    ),
+    deviation: learned('s', scale, origin && ((steps) => steps.bondDeviation({ value: scale, origin }))),
     source: 'your-tests',
   },
   coupons,
 });
+
+const learned = (symbol: string, value: number, way: StepsWay | undefined): Entry =>
+  way === undefined ? entry(symbol, value, '-') : entryBy(symbol, value, '-', way);
 
 /**
  * Characteristic value of a plastic failure mode: 19 of 20 joints hold it.

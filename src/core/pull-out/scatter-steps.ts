@@ -14,8 +14,8 @@ const OWN = { unit: '-', source: 'own-model', standing: 'estimate' } as const;
  * @returns t [-]
  * @source nist-handbook critical values of Student's t
  */
-export const characteristicQuantile = (freedom: number): Derived =>
-  studentQuantileWay('t', { share: CHARACTERISTIC_SHARE, freedom: entry('ν', freedom, '-') });
+export const characteristicQuantile = (freedom: Entry): Derived =>
+  studentQuantileWay('t', { share: CHARACTERISTIC_SHARE, freedom });
 
 /**
  * Scatter of the next joint of a set-up that nobody has tested.
