@@ -1,5 +1,8 @@
 import { bondCentre, bondDeviation, bondFreedom } from '../evidence/bond-posterior-steps.ts';
+import { diameterSolved } from '../holes/diameter-solved.ts';
 import { rememberedStrength } from '../host/remembered-strength-steps.ts';
+import { readingScatter, rectangularSpread } from '../inserts/reading-steps.ts';
+import { boreScatter, expectedBore } from '../joint/bore-steps.ts';
 import { hostCompliance } from '../joint/host-compliance-steps.ts';
 import { lidCompliance } from '../joint/lid-compliance-steps.ts';
 import { screwCompliance } from '../joint/screw-compliance-steps.ts';
@@ -11,6 +14,11 @@ import { type Derived, type Entry, entry, StepEntry, type Steps } from '../sourc
 
 declare module '../sources/derived.ts' {
   interface Steps {
+    readonly readingScatter: typeof readingScatter;
+    readonly rectangularSpread: typeof rectangularSpread;
+    readonly diameterSolved: typeof diameterSolved;
+    readonly expectedBore: typeof expectedBore;
+    readonly boreScatter: typeof boreScatter;
     readonly screwCompliance: typeof screwCompliance;
     readonly hostCompliance: typeof hostCompliance;
     readonly lidCompliance: typeof lidCompliance;
@@ -31,6 +39,11 @@ declare module '../sources/derived.ts' {
 }
 
 const STEPS: Steps = {
+  readingScatter,
+  rectangularSpread,
+  diameterSolved,
+  expectedBore,
+  boreScatter,
   screwCompliance,
   hostCompliance,
   lidCompliance,
