@@ -1,6 +1,14 @@
+import { studentQuantileWay } from '../numerics/quantile-ways.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { countEntry, deviationOfSample, meanOfSample, momentsOf, type Sample } from './sample.ts';
+import {
+  countEntry,
+  deviationOfSample,
+  meanOfSample,
+  momentsOf,
+  readingEntry,
+  type Sample,
+} from './sample.ts';
 
 export type ExtremeValue =
   | {
@@ -46,7 +54,7 @@ export function grubbsCritical(count: number, falseAlarm: number): number {
  * @source grubbs-1969
  */
 export function extremeValue(sample: Sample, falseAlarm: number): ExtremeValue {
-  const { values, unit } = sample;
+  const { values } = sample;
   const { count, mean, deviation } = momentsOf(values);
   if (deviation === undefined || count < 3)
     return { kind: 'refused', code: 'too-few-values', count, least: 3 };
@@ -60,7 +68,7 @@ export function extremeValue(sample: Sample, falseAlarm: number): ExtremeValue {
     value: (distances[place] ?? 0) / deviation,
     formula: '|x_o − m_x|/s_x',
     entries: [
-      entry('x_o', values[place] ?? 0, unit),
+      readingEntry(sample, place, 'x_o'),
       entryFrom(meanOfSample(sample)),
       entryFrom(deviationOfSample(sample, deviation)),
     ],
@@ -71,12 +79,23 @@ export function extremeValue(sample: Sample, falseAlarm: number): ExtremeValue {
     symbol: 'G_c',
     value: grubbsCritical(count, falseAlarm),
     formula: '(n_t − 1)/√(n_t) · √(t_c²/(n_t − 2 + t_c²))',
-    entries: [
-      countEntry(count),
-      entry('t_c', studentQuantile(1 - falseAlarm / (2 * count), count - 2), '-'),
-      entry('α_f', falseAlarm, '-'),
-    ],
+    entries: [countEntry(count), entryFrom(criticalStudent(count, falseAlarm))],
     standing: 'published',
   };
   return { kind: 'named', place, statistic, critical, isExtreme: statistic.value > critical.value };
+}
+
+/** Each of n values may lie too far on either side: the false alarm is shared among 2n. */
+function criticalStudent(count: number, falseAlarm: number): Derived {
+  const common = { unit: '-', source: 'grubbs-1969', standing: 'published' } as const;
+  const n = countEntry(count);
+  const share: Derived = {
+    ...common,
+    symbol: 'p_c',
+    value: 1 - falseAlarm / (2 * count),
+    formula: '1 − α_f/(2 · n_t)',
+    entries: [entry('α_f', falseAlarm, '-'), n],
+  };
+  const freedom: Derived = { ...common, symbol: 'ν_c', value: count - 2, formula: 'n_t − 2', entries: [n] };
+  return studentQuantileWay('t_c', { share: entryFrom(share), freedom: entryFrom(freedom) });
 }

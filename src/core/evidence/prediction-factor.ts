@@ -1,7 +1,8 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
+import { normalQuantileWay, studentQuantileWay } from '../numerics/quantile-ways.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
-import { type Derived, entry } from '../sources/derived.ts';
-import { countEntry } from './sample.ts';
+import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { countEntry, freedomOf } from './sample.ts';
 
 /**
  * Prediction factor, V_X unknown: the next value is above m − k·s with this chance.
@@ -50,18 +51,21 @@ export function derivedPredictionFactor(
   deviation: 'from-sample' | 'known',
 ): Derived {
   const common = { symbol: 'k_n', unit: '-', source: 'en-1990', standing: 'published' } as const;
-  const asked = [countEntry(count), entry('p_s', share, '-')];
+  const below = entry('p_s', share, '-');
   return deviation === 'known'
     ? {
         ...common,
         value: predictionFactorKnown(count, share),
         formula: 'z_p · √(1 + 1/n_t)',
-        entries: [entry('z_p', normalQuantile(share), '-'), ...asked],
+        entries: [entryFrom(normalQuantileWay('z_p', below)), countEntry(count)],
       }
     : {
         ...common,
         value: predictionFactor(count, share),
         formula: 't_n · √(1 + 1/n_t)',
-        entries: [entry('t_n', studentQuantile(share, count - 1), '-'), ...asked],
+        entries: [
+          entryFrom(studentQuantileWay('t_n', { share: below, freedom: entryFrom(freedomOf(count)) })),
+          countEntry(count),
+        ],
       };
 }

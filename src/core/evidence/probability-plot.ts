@@ -63,7 +63,7 @@ export function plottedAt(rank: number, count: number): Readonly<Record<'positio
     symbol: 'z_i',
     value: normalQuantile(position.value),
     unit: '-',
-    formula: 'normal quantile of p_i',
+    formula: 'z(p_i)',
     entries: [entryFrom(position)],
   };
   return { position, score };

@@ -1,7 +1,9 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { chiSquaredQuantileWay, shareBelowLowerEnd, shareBelowUpperEnd } from '../numerics/quantile-ways.ts';
+import { type Derived, entryFrom } from '../sources/derived.ts';
 import {
   countEntry,
   deviationOfSample,
+  freedomOf,
   logarithmsOf,
   logDeviationOf,
   logMeanOf,
@@ -116,19 +118,26 @@ function variationOf(of: {
   };
   if (deviation.value === 0) return { value };
   const ends = variationEnds(value.value, { count, confidence });
-  const end = (symbol: 'V_low' | 'V_high', at: number, quantile: number): Derived => ({
+  const freedom = entryFrom(freedomOf(count));
+  // The greater quantile belongs to the lower end.
+  const shares = { V_low: shareBelowUpperEnd(confidence), V_high: shareBelowLowerEnd(confidence) };
+  const end = (symbol: keyof typeof shares, at: number): Derived => ({
     symbol,
     value: at,
     unit: '-',
     formula: 'V_x/√(((u_χ + 2)/n_t − 1) · V_x² + u_χ/(n_t − 1))',
-    entries: [entryFrom(value), entry('u_χ', quantile, '-'), countEntry(count), entry('γ', confidence, '-')],
+    entries: [
+      entryFrom(value),
+      entryFrom(chiSquaredQuantileWay('u_χ', { share: entryFrom(shares[symbol]), freedom })),
+      countEntry(count),
+    ],
     source: 'vangel-1996',
     standing: 'measured',
   });
   return {
     value,
-    low: end('V_low', ends.low, ends.quantiles.low),
-    ...(ends.high === undefined ? {} : { high: end('V_high', ends.high, ends.quantiles.high) }),
+    low: end('V_low', ends.low),
+    ...(ends.high === undefined ? {} : { high: end('V_high', ends.high) }),
   };
 }
 

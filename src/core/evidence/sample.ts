@@ -1,11 +1,13 @@
 import { carefulMean } from '../numerics/orthogonal-fit.ts';
-import { type CoreUnit, type Derived, type Entry, entry } from '../sources/derived.ts';
+import { type CoreUnit, type Derived, type Entry, entry, entryAs, entryFrom } from '../sources/derived.ts';
 
 /** Results of like tests of one quantity. */
 export interface Sample {
   /** At least one. */
   readonly values: readonly number[];
   readonly unit: CoreUnit;
+  /** The way to each value, in their order; absent: they were read as they stand. */
+  readonly from?: readonly Derived[];
 }
 
 /** Number, mean and standard deviation as plain numbers. */
@@ -48,17 +50,40 @@ const LISTED = 12;
 export const countEntry = (count: number): Entry => entry('n_t', count, '-');
 
 /** The values of a sample one by one, if they are not too many, and their number. */
-export const sampleEntries = ({ values, unit }: Sample): readonly Entry[] => [
-  ...(values.length <= LISTED ? values.map((value, place) => entry(`x_${place + 1}`, value, unit)) : []),
-  countEntry(values.length),
+export const sampleEntries = (sample: Sample): readonly Entry[] => [
+  ...(sample.values.length <= LISTED
+    ? sample.values.map((_, place) => readingEntry(sample, place, `x_${place + 1}`))
+    : []),
+  countEntry(sample.values.length),
 ];
+
+/** One value of a sample under the symbol that a formula has for it. */
+export function readingEntry({ values, unit, from }: Sample, place: number, symbol: string): Entry {
+  const way = from?.[place];
+  return way === undefined ? entry(symbol, values[place] ?? 0, unit) : entryAs(symbol, entryFrom(way));
+}
+
+/** Degrees of freedom of the standard deviation of n values. */
+export const freedomOf = (count: number): Derived => ({
+  symbol: 'ν_n',
+  value: count - 1,
+  unit: '-',
+  formula: 'n_t − 1',
+  entries: [countEntry(count)],
+  source: 'jcgm-100',
+  standing: 'published',
+});
+
+/** A formula over listed values, or words for it where they are too many to list. */
+const overValues = ({ values }: Sample, formula: string, words: string): string =>
+  values.length <= LISTED ? formula : words;
 
 /** The mean of a sample with the way it was computed. */
 export const meanOfSample = (sample: Sample): Derived => ({
   symbol: 'm_x',
   value: momentsOf(sample.values).mean,
   unit: sample.unit,
-  formula: sample.values.length <= LISTED ? 'Σx/n_t' : 'mean of the values',
+  formula: overValues(sample, 'Σx/n_t', 'mean of the values'),
   entries: sampleEntries(sample),
   source: 'your-tests',
   standing: 'measured',
@@ -69,8 +94,8 @@ export const deviationOfSample = (sample: Sample, deviation: number): Derived =>
   symbol: 's_x',
   value: deviation,
   unit: sample.unit,
-  formula: 'root of the squared differences from the mean over n_t − 1',
-  entries: sampleEntries(sample),
+  formula: overValues(sample, '√(Σ(x − m_x)²/(n_t − 1))', 'standard deviation of the values'),
+  entries: [...sampleEntries(sample), entryFrom(meanOfSample(sample))],
   source: 'your-tests',
   standing: 'measured',
 });
@@ -80,7 +105,7 @@ export const logMeanOf = (sample: Sample): Derived => ({
   symbol: 'm_y',
   value: momentsOf(logarithmsOf(sample.values)).mean,
   unit: '-',
-  formula: 'mean of the logarithms of the values',
+  formula: overValues(sample, 'Σ(ln(x))/n_t', 'mean of the logarithms of the values'),
   entries: sampleEntries(sample),
   source: 'your-tests',
   standing: 'measured',
@@ -91,8 +116,12 @@ export const logDeviationOf = (sample: Sample, deviation: number): Derived => ({
   symbol: 's_y',
   value: deviation,
   unit: '-',
-  formula: 'standard deviation of the logarithms of the values',
-  entries: sampleEntries(sample),
+  formula: overValues(
+    sample,
+    '√(Σ(ln(x) − m_y)²/(n_t − 1))',
+    'standard deviation of the logarithms of the values',
+  ),
+  entries: [...sampleEntries(sample), entryFrom(logMeanOf(sample))],
   source: 'your-tests',
   standing: 'measured',
 });

@@ -1,7 +1,8 @@
 import { noncentralTQuantile } from '../numerics/noncentral-t.ts';
 import { normalQuantile } from '../numerics/normal-distribution.ts';
-import { type Derived, entry } from '../sources/derived.ts';
-import { countEntry } from './sample.ts';
+import { normalQuantileWay } from '../numerics/quantile-ways.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
+import { countEntry, freedomOf } from './sample.ts';
 
 /** What a one-sided tolerance limit promises: that this share lies on its safe side, with this confidence. */
 export interface TolerancePromise {
@@ -59,14 +60,14 @@ export function derivedToleranceFactor(
 ): Derived {
   const { share, confidence } = promise;
   const common = { symbol: 'k_t', unit: '-', source: 'iso-16269-6', standing: 'published' } as const;
-  const asked = [entry('p_s', share, '-'), entry('γ', confidence, '-')];
+  const scoreOfShare = entryFrom(normalQuantileWay('z_p', entry('p_s', share, '-')));
+  const sure = entry('γ', confidence, '-');
   if (deviation === 'known') {
-    const z = [entry('z_p', normalQuantile(share), '-'), entry('z_γ', normalQuantile(confidence), '-')];
     return {
       ...common,
       value: toleranceFactorKnown(count, promise),
       formula: 'z_p + z_γ/√(n_t)',
-      entries: [...z, countEntry(count), ...asked],
+      entries: [scoreOfShare, entryFrom(normalQuantileWay('z_γ', sure)), countEntry(count)],
     };
   }
   const value = toleranceFactor(count, promise);
@@ -74,6 +75,28 @@ export function derivedToleranceFactor(
     ...common,
     value,
     formula: 't_k/√(n_t)',
-    entries: [entry('t_k', value * Math.sqrt(count), '-'), countEntry(count), ...asked],
+    entries: [entryFrom(noncentralWay(count, { scoreOfShare, sure })), countEntry(count)],
+  };
+}
+
+function noncentralWay(
+  count: number,
+  { scoreOfShare, sure }: { readonly scoreOfShare: Entry; readonly sure: Entry },
+): Derived {
+  const common = { unit: '-', source: 'iso-16269-6', standing: 'published' } as const;
+  const noncentrality: Derived = {
+    ...common,
+    symbol: 'δ_n',
+    value: scoreOfShare.value * Math.sqrt(count),
+    formula: 'z_p · √(n_t)',
+    entries: [scoreOfShare, countEntry(count)],
+  };
+  const freedom = freedomOf(count);
+  return {
+    ...common,
+    symbol: 't_k',
+    value: noncentralTQuantile(sure.value, { degrees: freedom.value, noncentrality: noncentrality.value }),
+    formula: 't(γ, ν_n, δ_n)',
+    entries: [sure, entryFrom(freedom), entryFrom(noncentrality)],
   };
 }

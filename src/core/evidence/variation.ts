@@ -4,8 +4,6 @@ import { chiSquaredQuantile } from '../numerics/chi-squared.ts';
 export interface VariationEnds {
   readonly low: number;
   readonly high?: number;
-  /** Quantiles of chi-squared that belong to the ends. */
-  readonly quantiles: { readonly low: number; readonly high: number };
 }
 
 /**
@@ -30,11 +28,7 @@ export function variationEnds(
   const squareOver = (quantile: number): number =>
     ((quantile + 2) / count - 1) * variation ** 2 + quantile / (count - 1);
   // The greater quantile belongs to the lower end.
-  const quantiles = {
-    low: chiSquaredQuantile((1 + confidence) / 2, count - 1),
-    high: chiSquaredQuantile((1 - confidence) / 2, count - 1),
-  };
-  const low = variation / Math.sqrt(squareOver(quantiles.low));
-  const below = squareOver(quantiles.high);
-  return below > 0 && count > 2 ? { low, high: variation / Math.sqrt(below), quantiles } : { low, quantiles };
+  const low = variation / Math.sqrt(squareOver(chiSquaredQuantile((1 + confidence) / 2, count - 1)));
+  const below = squareOver(chiSquaredQuantile((1 - confidence) / 2, count - 1));
+  return below > 0 && count > 2 ? { low, high: variation / Math.sqrt(below) } : { low };
 }

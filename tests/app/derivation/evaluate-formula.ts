@@ -1,5 +1,7 @@
 import type { FormulaNode, Operator } from '../../../src/app/derivation/formula-node.ts';
 import { parseFormula } from '../../../src/app/derivation/parse-formula.ts';
+import { chiSquaredQuantile } from '../../../src/core/numerics/chi-squared.ts';
+import { noncentralTQuantile } from '../../../src/core/numerics/noncentral-t.ts';
 import { normalProbability, normalQuantile } from '../../../src/core/numerics/normal-distribution.ts';
 import { studentQuantile } from '../../../src/core/numerics/student-t.ts';
 import type { Derived } from '../../../src/core/sources/derived.ts';
@@ -30,7 +32,11 @@ const FUNCTIONS: Readonly<Record<string, (...over: readonly number[]) => number>
   round: (of = Number.NaN) => Math.round(of),
   Φ: (of = Number.NaN) => normalProbability(of),
   z: (share = Number.NaN) => normalQuantile(share),
-  t: (share = Number.NaN, freedom = Number.NaN) => studentQuantile(share, freedom),
+  t: (share = Number.NaN, freedom = Number.NaN, noncentrality = 0) =>
+    noncentrality === 0
+      ? studentQuantile(share, freedom)
+      : noncentralTQuantile(share, { degrees: freedom, noncentrality }),
+  χ: (share = Number.NaN, freedom = Number.NaN) => chiSquaredQuantile(share, freedom),
 };
 
 /** What the formula of a number comes to with its entries put in; undefined where it is a sentence. */

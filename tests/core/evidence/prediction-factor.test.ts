@@ -51,6 +51,10 @@ describe('derivedPredictionFactor', () => {
   test('is named apart from a tolerance factor and has no confidence', () => {
     const factor = derivedPredictionFactor(8, 0.95, 'from-sample');
     expect(factor).toMatchObject({ symbol: 'k_n', source: 'en-1990' });
-    expect(factor.entries.map(({ symbol }) => symbol)).toEqual(['t_n', 'n_t', 'p_s']);
+    expect(factor.entries.map(({ symbol }) => symbol)).toEqual(['t_n', 'n_t']);
+    // t of 0.95 with 7 degrees of freedom, printed tables: 1.895
+    const quantile = factor.entries[0]?.from;
+    expectPublished(quantile?.value ?? 0, '1.895');
+    expect(quantile).toMatchObject({ formula: 't(p_s, ν_n)', entries: [{ value: 0.95 }, { value: 7 }] });
   });
 });

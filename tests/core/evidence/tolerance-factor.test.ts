@@ -65,7 +65,11 @@ describe('derivedToleranceFactor', () => {
   test('carries its promise, its symbol and its source', () => {
     const factor = derivedToleranceFactor(5, { share: 0.95, confidence: 0.9 }, 'from-sample');
     expect(factor).toMatchObject({ symbol: 'k_t', unit: '-', source: 'iso-16269-6', standing: 'published' });
-    expect(factor.entries).toContainEqual({ symbol: 'γ', value: 0.9, unit: '-' });
+    const quantile = factor.entries[0]?.from;
+    expect(quantile).toMatchObject({ symbol: 't_k', formula: 't(γ, ν_n, δ_n)' });
+    expect(quantile?.entries).toContainEqual({ symbol: 'γ', value: 0.9, unit: '-' });
+    // δ = z(0.95) · √5 = 1.64485 · 2.23607
+    expectPublished(quantile?.entries[2]?.value ?? 0, '3.6780');
     expectPublished(factor.value, '3.400');
   });
 });

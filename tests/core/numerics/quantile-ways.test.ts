@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { normalQuantileWay, studentQuantileWay } from '../../../src/core/numerics/quantile-ways.ts';
-import { entry } from '../../../src/core/sources/derived.ts';
+import {
+  chiSquaredQuantileWay,
+  normalQuantileWay,
+  shareBelowLowerEnd,
+  shareBelowUpperEnd,
+  studentQuantileWay,
+} from '../../../src/core/numerics/quantile-ways.ts';
+import { entry, entryFrom } from '../../../src/core/sources/derived.ts';
 import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { expectPublished } from '../../support/published.ts';
 
@@ -26,5 +32,30 @@ describe('normalQuantileWay', () => {
     const way = normalQuantileWay('z_p', share);
     expectPublished(way.value, printed);
     expect(evaluated(way)).toBe(way.value);
+  });
+});
+
+describe('chiSquaredQuantileWay', () => {
+  test.each([
+    [0.95, 5, '11.070'],
+    [0.975, 9, '19.023'],
+    [0.05, 7, '2.167'],
+  ])('at %f with %f degrees of freedom is %s (printed tables, from memory)', (share, freedom, printed) => {
+    const way = chiSquaredQuantileWay('u_χ', { share, freedom: entry('ν_e', freedom, '-') });
+    expectPublished(way.value, printed);
+    expect(way.formula).toBe('χ(p, ν_e)');
+    expect(evaluated(way)).toBe(way.value);
+  });
+});
+
+describe('shares below the ends of an interval', () => {
+  test('leave as much outside on either side, and lead to the confidence', () => {
+    const [below, above] = [shareBelowLowerEnd(0.9), shareBelowUpperEnd(0.9)];
+    expectPublished(below.value, '0.0500');
+    expectPublished(above.value, '0.9500');
+    for (const share of [below, above]) expect(evaluated(share)).toBe(share.value);
+    const way = normalQuantileWay('z_p', entryFrom(above));
+    expectPublished(way.value, '1.645');
+    expect(way).toMatchObject({ formula: 'z(p_γ)', entries: [{ from: { formula: '(1 + γ)/2' } }] });
   });
 });
