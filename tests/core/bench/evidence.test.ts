@@ -5,10 +5,12 @@ import { medianBond } from '../../../src/core/evidence/bond-prediction.ts';
 import { assess } from '../../../src/core/joint/assess.ts';
 import { torqueToForce } from '../../../src/core/joint/demand.ts';
 import { surroundingsOf } from '../../../src/core/joint/situation-of.ts';
+import { characteristicOf, testedBond } from '../../../src/core/pull-out/bond.ts';
 import type { TestRecord } from '../../../src/storage/document.ts';
 import { benchTest } from '../../support/bench-tests.ts';
 import { answerableJoint, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 const JOINT = answerableJoint();
 const finding = (changes: Partial<TestRecord> = {}) => findingOf(benchTest(changes), [], JOINT);
@@ -126,6 +128,21 @@ describe('evidenceOf', () => {
     }));
     // 173 kg are 1.100 of the model's 1542.1 N.
     expectPublished(median(held), '1.100');
+  });
+  test.each([
+    ['coupons that broke', [{ value: 96 }, { value: 121 }, { value: 0 }, { value: 108 }], 3],
+    ['one that only held', [{ value: 96 }, { value: 121, result: 'held' }], 2],
+  ] as const)('keeps what the bond was learned from, each coupon with its way: %s', (_, tests, count) => {
+    const { unpulled, bySize } = evidence(tests).ofJoint?.tested ?? {};
+    const [pulled] = bySize?.values() ?? [];
+    for (const one of [unpulled, pulled]) {
+      if (one === undefined) throw new Error('nothing was learned');
+      expect(one.origin?.coupons).toHaveLength(count);
+      const { factor, scatter } = testedBond(one);
+      expectWays([characteristicOf(factor, scatter)]);
+      const [coupon] = one.origin?.coupons ?? [];
+      expect(wayTo(coupon?.bond)).toMatchObject({ symbol: 'η_i', value: coupon?.bond.value });
+    }
   });
   test('counts a faulty test with none', () => {
     expect(median([{ value: 90 }, { value: 0 }, { insert: 'gone' }])).toBe(median([{ value: 90 }]));

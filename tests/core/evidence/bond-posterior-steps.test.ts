@@ -59,6 +59,16 @@ describe('the way to a bond that coupons of a set-up were pulled in', () => {
       expectWays([characteristicOf(bond.factor, bond.scatter)]);
     }
   });
+  test('counts the coupons in the order in which they were tested', () => {
+    const centre = wayTo(tested(SHOWN).ofSize('m4').factor.entries[0]);
+    const mean = wayTo(centre?.entries.find(({ symbol }) => symbol === 'y_2'));
+    expect(mean?.entries.map(({ symbol, value }) => [symbol, value])).toEqual([
+      ['η_2', 0.74],
+      ['η_6', 0.79],
+      ['η_0', PRIOR],
+      ['n_2', 2],
+    ]);
+  });
   test('counts the degrees of freedom of the coupons to those assumed', () => {
     const { scatter } = tested(SHOWN).ofOthers;
     const freedom = wayTo(scatter.quantile)?.entries.find(({ symbol }) => symbol === 'ν');
