@@ -46,7 +46,6 @@ export const HOLE_MEANINGS = {
   m: 'melt height in the bore',
   'T mm': 'hole depth',
   sunk: 'how far the insert sits below the face',
-  q: 'room for the screw’s tip',
   h: 'layer height',
   'c mm': 'leg of the chamfer',
   part: 'thickness of the printed part',

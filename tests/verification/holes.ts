@@ -182,7 +182,6 @@ const depthOf = (length: number) =>
     length: given('L', length),
     sunk: 0,
     meltHeight: given('m', 0.4),
-    tipBeyondInsert: 0,
     layerHeight: 0.1,
   }).value;
 
@@ -240,7 +239,6 @@ export const HOLES_IN_PRACTICE: readonly Check[] = [
         length: given('L', 4),
         sunk: 0,
         meltHeight: given('m', 0.27),
-        tipBeyondInsert: 0,
         layerHeight: 0.2,
       }).value,
   },

@@ -9,6 +9,8 @@ export interface SymbolUse {
 
 const ENTRY =
   /\b(?:carefulE|e)ntry\(\s*'([^']+)',(?:[^'()]|\([^()]*\)|\((?:[^()]|\([^()]*\))*\))*?'([^']+)',?\s*\)/g;
+/** An entry whose way is made later. */
+const WITH_WAY = /\bentry(?:Later|By)\(\s*'([^']+)',[^']*'([^']+)',/g;
 const DERIVED = /symbol: '([^']+)'(?:(?!symbol:)[\s\S]){0,400}?unit: '([^']+)'/g;
 /** A whole text in quotes that may be a symbol. */
 const QUOTED = /'([^'\n]{1,12})'/g;
@@ -32,7 +34,8 @@ export function symbolUses(root: string): ReadonlyMap<string, SymbolUse> {
   };
   const files = coreFiles(root);
   for (const [path, source] of files) {
-    for (const [, symbol = '', unit = ''] of [...source.matchAll(ENTRY), ...source.matchAll(DERIVED)]) {
+    const found = [ENTRY, WITH_WAY, DERIVED].flatMap((pattern) => [...source.matchAll(pattern)]);
+    for (const [, symbol = '', unit = ''] of found) {
       recordOf(symbol).units.add(unit);
       recordOf(symbol).files.add(path);
     }

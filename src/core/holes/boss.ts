@@ -2,7 +2,7 @@ import type { Host } from '../host/host.ts';
 import { lineSpacingOf } from '../host/wall-thickness.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
 import { withoutDust } from '../numerics/binary-dust.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry, entryBy, entryFrom } from '../sources/derived.ts';
 
 /** Boss over knurl diameter, [-]: data sheets ask 1.72 to 1.96. */
 const BOSS_PER_KNURL = 1.75;
@@ -60,8 +60,13 @@ export function wallLines(boss: Derived, bore: Derived, host: Pick<Host, 'wall' 
     symbol: 'n',
     value: Math.max(0, Math.ceil(beyondFirst / spacing - DUST)) + 1,
     unit: '-',
-    formula: 'max(0, ⌈((D_b − D_t)/2 − w)/s⌉) + 1',
-    entries: [entryFrom(boss), entryFrom(bore), entry('w', w, 'mm'), entry('s', spacing, 'mm')],
+    formula: `max(0, ⌈((D_b − D_t)/2 − w)/${plain ? 'w' : 's'}⌉) + 1`,
+    entries: [
+      entryFrom(boss),
+      entryFrom(bore),
+      entry('w', w, 'mm'),
+      ...(plain ? [] : [entryBy('s', spacing, 'mm', (steps) => steps.lineSpacing(w, layerHeight))]),
+    ],
     source: 'slicer-flow-note',
     standing: 'common-practice',
   };

@@ -78,36 +78,39 @@ export interface RoomInHole {
   readonly length: Derived;
   readonly sunk: number;
   readonly meltHeight: Derived;
-  /** How far the screw's tip stands beyond the insert, ≥ 0. */
-  readonly tipBeyondInsert: number;
+  /** How far the screw's tip stands beyond the insert, > 0; absent where it does not. */
+  readonly tip?: Derived;
   readonly layerHeight: number;
 }
 
 /**
  * Depth of a hole set from the near side, up to whole layers.
  *
- *     T = sunk + L + max(1 mm, m + q)        q = tip beyond the insert + 0.5 mm, or 0
+ *     T = sunk + L + max(1 mm, m + q)        q = lo + 0.5 mm, or 0 where the tip lo stays in the insert
  *
- * @param room - insert length L, sunk, melt height m, tip beyond the insert, layer height [mm]
+ * @param room - insert length L, sunk, melt height m, tip beyond the insert lo or none, layer height [mm]
  * @returns T [mm], a whole number of layers
  * @source trade-practice depth L + 1 mm
  * @source own-model room for melt and screw tip
  * @example L 5, m 0.63 mm, tip inside, layers of 0.2 mm gives 6.0 mm
  */
 export function holeDepth(room: RoomInHole): Derived {
-  const { length, sunk, meltHeight: melt, tipBeyondInsert, layerHeight } = room;
-  const tipRoom = tipBeyondInsert > 0 ? tipBeyondInsert + TIP_CLEARANCE : 0;
+  const { length, sunk, meltHeight: melt, tip, layerHeight } = room;
+  const tipRoom = tip === undefined ? 0 : tip.value + TIP_CLEARANCE;
   const exact = sunk + length.value + Math.max(LEAST_WELL, melt.value + tipRoom);
   return {
     symbol: 'T',
     value: wholeLayers(exact, layerHeight),
     unit: 'mm',
-    formula: '⌈(sunk + L + max(1 mm, m + q))/h⌉ · h',
+    formula:
+      tip === undefined
+        ? '⌈(sunk + L + max(1 mm, m))/h⌉ · h'
+        : '⌈(sunk + L + max(1 mm, m + l_o + 0.5 mm))/h⌉ · h',
     entries: [
       entry('sunk', sunk, 'mm'),
       entryFrom(length),
       entryFrom(melt),
-      entry('q', tipRoom, 'mm'),
+      ...(tip === undefined ? [] : [entryFrom(tip)]),
       entry('h', layerHeight, 'mm'),
     ],
     source: 'trade-practice',

@@ -19,7 +19,7 @@ export type SeatedHole = Pick<HoleDesign, 'boreAsPrinted' | 'depth' | 'floor' | 
  * @param joint - printed part, hole habits
  * @param insert - dimensions [mm]
  * @param bore - what boreOf gave for the same joint and insert
- * @param tipBeyondInsert - how far the screw's tip stands beyond the insert [mm], ≥ 0
+ * @param tip - how far the screw's tip stands beyond the insert [mm], > 0; undefined where it does not
  * @returns the part of the hole that the failure modes ask for
  * @source own-model see the single equations in holes
  */
@@ -27,7 +27,7 @@ export function seatedHole(
   joint: Joint,
   insert: InsertDimensions,
   bore: Bore,
-  tipBeyondInsert: number,
+  tip: Derived | undefined,
 ): SeatedHole {
   const { intended, printed } = bore;
   const room = {
@@ -35,7 +35,7 @@ export function seatedHole(
     sunk: joint.sunk,
     layerHeight: joint.host.layerHeight,
     meltHeight: bore.meltHeight,
-    tipBeyondInsert,
+    ...(tip === undefined ? {} : { tip }),
   };
   const given = joint.holes.existing?.depth;
   const wanted = () => (joint.insertSide === 'far-side' ? farSideDepth(room) : holeDepth(room));

@@ -1,6 +1,6 @@
 import { TIP_CLEARANCE } from '../holes/hole-depth.ts';
 import type { InsertDimensions } from '../inserts/dimensions.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry, entryBy, entryFrom } from '../sources/derived.ts';
 import type { ScrewChoice } from './assessment.ts';
 import type { Joint } from './joint.ts';
 
@@ -63,16 +63,20 @@ export function gripLength(joint: Joint, insert: InsertDimensions): Derived {
  *
  * @param joint - grip, standard lengths [mm], printed part [mm]
  * @param insert - length L [mm]
- * @param meltHeight - height that the displaced plastic fills [mm]
+ * @param meltHeight - height that the displaced plastic fills m [mm]
  * @returns the length with grip, engagement and overrun [mm]; or a refusal too-short or bottoms with both ends
  * @source vdi-2230 run-out of 0.8 P
  * @source iso-888 standard lengths
  */
-export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: number): ScrewChoice {
+export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: Derived): ScrewChoice {
   const { screw } = joint;
   const grip = gripLength(joint, insert);
   const length = insert.length.estimate;
-  const { least, most } = screwLengths(joint, { grip: grip.value, length: length.value, meltHeight });
+  const { least, most } = screwLengths(joint, {
+    grip: grip.value,
+    length: length.value,
+    meltHeight: meltHeight.value,
+  });
   const available = screw.fixedLength === undefined ? screw.standardLengths : [screw.fixedLength];
   const carried = (one: number) => engagedLength(one, grip.value, length.value, screw.thread.pitch);
   const enough = Math.min(
@@ -95,31 +99,58 @@ export function chooseScrew(joint: Joint, insert: InsertDimensions, meltHeight: 
       available,
     };
   }
+  const chosen: Derived =
+    screw.fixedLength === undefined
+      ? {
+          symbol: 'l',
+          value: best,
+          unit: 'mm',
+          formula: 'shortest standard length from l_least to l_most that engages enough',
+          entries: [
+            entryBy(
+              'l_least',
+              least,
+              'mm',
+              (steps) => steps.screwLengthWays(joint, insert, meltHeight).least,
+            ),
+            entryBy(
+              'l_most',
+              most,
+              'mm',
+              (steps) => steps.screwLengthWays(joint, insert, meltHeight).greatest,
+            ),
+          ],
+          source: 'iso-888',
+          standing: 'common-practice',
+        }
+      : givenLength(screw.fixedLength);
   return {
     kind: 'chosen',
-    length: {
-      symbol: 'l',
-      value: best,
-      unit: 'mm',
-      formula: 'standard length between least and greatest',
-      entries: [entryFrom(grip), entryFrom(length), entry('l_least', least, 'mm')],
-      source: 'iso-888',
-      standing: 'common-practice',
-    },
+    length: chosen,
     grip,
-    engagement: engagement(best, grip, length, screw.thread.pitch),
+    engagement: engagement(chosen, grip, length, screw.thread.pitch),
     overrun: {
       symbol: 'l_o',
       value: best - grip.value - length.value,
       unit: 'mm',
       formula: 'l − g − L',
-      entries: [entry('l', best, 'mm'), entryFrom(grip), entryFrom(length)],
+      entries: [entryFrom(chosen), entryFrom(grip), entryFrom(length)],
       source: 'your-measurement',
       standing: 'measured',
     },
     choice: screw.fixedLength === undefined ? 'standard' : 'fixed',
   };
 }
+
+const givenLength = (length: number): Derived => ({
+  symbol: 'l',
+  value: length,
+  unit: 'mm',
+  formula: 'l',
+  entries: [entry('l', length, 'mm')],
+  source: 'your-measurement',
+  standing: 'measured',
+});
 
 /** Between what lengths a screw must lie, mm; see chooseScrew. */
 export function screwLengths(
@@ -161,22 +192,17 @@ const engagedLength = (screwLength: number, grip: number, insertLength: number, 
  * @example M3 × 8 through 3 mm into an insert of 5 mm carries 4.6 mm
  */
 export function engagement(
-  screwLength: number,
+  screwLength: Derived,
   grip: Derived,
   insertLength: Derived,
   pitch: number,
 ): Derived {
   return {
     symbol: 'L_E',
-    value: engagedLength(screwLength, grip.value, insertLength.value, pitch),
+    value: engagedLength(screwLength.value, grip.value, insertLength.value, pitch),
     unit: 'mm',
     formula: 'min(l − g − 0.8 · P, L)',
-    entries: [
-      entry('l', screwLength, 'mm'),
-      entryFrom(grip),
-      entry('P', pitch, 'mm'),
-      entryFrom(insertLength),
-    ],
+    entries: [entryFrom(screwLength), entryFrom(grip), entry('P', pitch, 'mm'), entryFrom(insertLength)],
     source: 'vdi-2230',
     standing: 'published',
   };

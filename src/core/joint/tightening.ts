@@ -3,7 +3,7 @@ import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import { type Bond, testedBond, untestedBond } from '../pull-out/bond.ts';
 import type { Capacity, FailureMode } from '../pull-out/limit.ts';
 import type { Surroundings } from '../pull-out/situation.ts';
-import { type Derived, entryLater, type LateEntry } from '../sources/derived.ts';
+import { type Derived, entryFrom, entryLater, type LateEntry } from '../sources/derived.ts';
 import { type CreepingLoop, creepingLoop, creepOf, type JointCreep } from './clamp-loop.ts';
 import { slipFriction, type TorqueToForce, torqueToForce } from './demand.ts';
 import { seatedHole } from './hole-design.ts';
@@ -19,7 +19,7 @@ import {
   preloadOnCreptHost,
   preloadOnCreptHostOf,
 } from './preload-left.ts';
-import { chooseScrew, engagement } from './screw-choice.ts';
+import { chooseScrew } from './screw-choice.ts';
 import { findSeat } from './seat.ts';
 import { type Found, situationOf, surroundingsOf } from './situation-of.ts';
 import type { AnswerableJoint } from './stop.ts';
@@ -123,16 +123,15 @@ export function tighten(joint: AnswerableJoint, insert: Insert, frame: Frame = f
   const dimensions = insertDimensions(insert);
   const bore = boreOf(joint, dimensions);
   const seat = findSeat(joint, dimensions);
-  const screw = chooseScrew(joint, dimensions, bore.meltHeight.value);
-  const tip = screw.kind === 'chosen' ? Math.max(0, screw.overrun.value) : 0;
+  const screw = chooseScrew(joint, dimensions, bore.meltHeight);
+  const tip = screw.kind === 'chosen' && screw.overrun.value > 0 ? screw.overrun : undefined;
   const hole = seatedHole(joint, dimensions, bore, tip);
   const found: Found = {
     insert: dimensions,
     hole,
     seat,
     screw,
-    engagement:
-      screw.kind === 'chosen' ? screw.engagement : wholeInsertEngaged(joint, dimensions.length.estimate),
+    engagement: screw.kind === 'chosen' ? screw.engagement : wholeInsertEngaged(dimensions.length.estimate),
     bond: bonds.bySize.get(insert.id) ?? bonds.ofOthers,
   };
   const situation = situationOf(surroundings, found);
@@ -178,18 +177,12 @@ function lastingOf({ loads }: Joint, loop: CreepingLoop, life: Life): Lasting {
 }
 
 /** No screw fits: limits are still shown for a screw that would fill the insert. */
-const wholeInsertEngaged = (joint: Joint, length: Derived): Derived =>
-  engagement(
-    length.value + joint.screw.thread.pitch,
-    {
-      symbol: 'g',
-      value: 0,
-      unit: 'mm',
-      formula: '0',
-      entries: [],
-      source: 'own-model',
-      standing: 'estimate',
-    },
-    length,
-    joint.screw.thread.pitch,
-  );
+const wholeInsertEngaged = (length: Derived): Derived => ({
+  symbol: 'L_E',
+  value: length.value,
+  unit: 'mm',
+  formula: 'L',
+  entries: [entryFrom(length)],
+  source: 'own-model',
+  standing: 'estimate',
+});

@@ -1,11 +1,13 @@
 import { bondCentre, bondDeviation, bondFreedom } from '../evidence/bond-posterior-steps.ts';
 import { diameterSolved } from '../holes/diameter-solved.ts';
+import { lineSpacing } from '../holes/line-spacing.ts';
 import { rememberedStrength } from '../host/remembered-strength-steps.ts';
 import { readingScatter, rectangularSpread } from '../inserts/reading-steps.ts';
 import { boreScatter, expectedBore } from '../joint/bore-steps.ts';
 import { hostCompliance } from '../joint/host-compliance-steps.ts';
 import { lidCompliance } from '../joint/lid-compliance-steps.ts';
 import { screwCompliance } from '../joint/screw-compliance-steps.ts';
+import { screwLengthWays } from '../joint/screw-length-ways.ts';
 import { innerDiameter, ringRatio } from '../pull-out/boss-steps.ts';
 import { characteristicQuantile, priorDeviation, widerDeviation } from '../pull-out/scatter-steps.ts';
 import { creepFactorWay, mostCreep } from '../relaxation/creep-ways.ts';
@@ -16,6 +18,8 @@ declare module '../sources/derived.ts' {
   interface Steps {
     readonly readingScatter: typeof readingScatter;
     readonly rectangularSpread: typeof rectangularSpread;
+    readonly lineSpacing: typeof lineSpacing;
+    readonly screwLengthWays: typeof screwLengthWays;
     readonly diameterSolved: typeof diameterSolved;
     readonly expectedBore: typeof expectedBore;
     readonly boreScatter: typeof boreScatter;
@@ -42,6 +46,8 @@ const STEPS: Steps = {
   readingScatter,
   rectangularSpread,
   diameterSolved,
+  screwLengthWays,
+  lineSpacing,
   expectedBore,
   boreScatter,
   screwCompliance,

@@ -80,14 +80,19 @@ describe.each(CALCULATED.map((one) => [one.name, one] as const))('the calculatio
       expect(steps.some(({ derived }) => derived.symbol === 'ψ' && derived.value === margin)).toBe(true);
     }
   });
-  test('says between what lengths a screw would have to be, where none fits', () => {
+  test('says between what lengths a screw has to be, or would have to be where none fits', () => {
     const { screw } = one.assessment;
-    const ends = ['l_least', 'l_most'].map(
+    const [least, greatest] = ['l_least', 'l_most'].map(
       (symbol) => steps.find(({ derived }) => derived.symbol === symbol)?.derived.value,
     );
-    expect(ends).toEqual(
-      screw.kind === 'refused' ? [screw.leastLength, screw.greatestLength] : [undefined, undefined],
-    );
+    if (screw.kind === 'refused') {
+      expect([least, greatest]).toEqual([screw.leastLength, screw.greatestLength]);
+    } else if (screw.choice === 'fixed') {
+      expect([least, greatest]).toEqual([undefined, undefined]);
+    } else {
+      expect(least).toBeLessThanOrEqual(screw.length.value);
+      expect(greatest).toBeGreaterThanOrEqual(screw.length.value);
+    }
   });
   test('goes through the life of the joint where it has a torque', () => {
     const states = one.groups.flatMap(({ id }) => (id.kind === 'state' ? [id.state.id] : []));

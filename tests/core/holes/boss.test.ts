@@ -4,6 +4,7 @@ import { wallThickness } from '../../../src/core/host/wall-thickness.ts';
 import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts';
 import fc from '../../support/fast-check.ts';
 import { given, theInsert } from '../../support/joints.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const insertOf = (knurl: number) =>
   insertDimensions(theInsert({ knurlDiameter_mm: [knurl], pilotDiameter_mm: [knurl - 0.5] }));
@@ -41,6 +42,9 @@ describe('wallLines', () => {
     expect(wallLines(mm('D_b', 8.8), mm('D_t', 4.3), lines(0.42, 'plain-beads')).value).toBe(6);
     expect(wallLines(mm('D_b', 8.8), mm('D_t', 4.3), lines(0.46, 'plain-beads')).value).toBe(5);
     expect(wallLines(mm('D_b', 8.8), mm('D_t', 4.3), lines(0.46, 'rounded-beads')).value).toBe(6);
+  });
+  test.each(['rounded-beads', 'plain-beads'] as const)('leads to the spacing of lines: %s', (convention) => {
+    expectWays([wallLines(mm('D_b', 8.8), mm('D_t', 4.3), lines(0.46, convention))]);
   });
   test('is the smallest number whose wall fills the boss', () => {
     fc.assert(

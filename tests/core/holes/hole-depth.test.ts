@@ -19,7 +19,6 @@ const room = (length: number, melt: number, changes: object = {}) => ({
   length: mm('L', length),
   sunk: 0,
   meltHeight: mm('m', melt),
-  tipBeyondInsert: 0,
   layerHeight: 0.1,
   ...changes,
 });
@@ -54,7 +53,7 @@ describe('holeDepth', () => {
   });
   test('makes room for the tip of the screw, and half a millimetre more (hand calculation)', () => {
     // 0.4 + 5.3 + (0.61 + 1.7 + 0.5) = 8.51, up to 8.6
-    expectPublished(holeDepth(room(5.3, 0.61, { sunk: 0.4, tipBeyondInsert: 1.7 })).value, '8.6');
+    expectPublished(holeDepth(room(5.3, 0.61, { sunk: 0.4, tip: mm('l_o', 1.7) })).value, '8.6');
   });
   test('goes down by more than 1 mm where the melt asks for more', () => {
     expectPublished(holeDepth(room(5.3, 1.23)).value, '6.6');

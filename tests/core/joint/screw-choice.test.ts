@@ -3,11 +3,13 @@ import { insertDimensions } from '../../../src/core/inserts/insert-dimensions.ts
 import { chooseScrew, engagement, gripLength } from '../../../src/core/joint/screw-choice.ts';
 import { type Changes, given, givenJoint, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 const dimensionsOf = (length: number) => insertDimensions(theInsert({ length_mm: [length] }));
+const MELT = given('m', 0.61, 'mm');
 const gripOf = (changes: Changes) => gripLength(givenJoint(changes), dimensionsOf(5.3)).value;
-function chosen(changes: Changes, length = 5.3, melt = 0.61) {
-  const choice = chooseScrew(givenJoint(changes), dimensionsOf(length), melt);
+function chosen(changes: Changes, length = 5.3) {
+  const choice = chooseScrew(givenJoint(changes), dimensionsOf(length), MELT);
   if (choice.kind === 'refused')
     throw new Error(`${choice.code} ${choice.leastLength} ${choice.greatestLength}`);
   return choice;
@@ -26,8 +28,8 @@ describe('gripLength', () => {
 describe('engagement', () => {
   test('of M3 × 8 through 3 mm into 5 mm is 4.6 mm (vdi-2230 run-out 0.8 P, hand calculation)', () => {
     const grip = given('g', 3, 'mm');
-    expectPublished(engagement(8, grip, given('L', 5, 'mm'), 0.5).value, '4.6');
-    expect(engagement(10, grip, given('L', 5.1, 'mm'), 0.5).value).toBe(5.1);
+    expectPublished(engagement(given('l', 8, 'mm'), grip, given('L', 5, 'mm'), 0.5).value, '4.6');
+    expect(engagement(given('l', 10, 'mm'), grip, given('L', 5.1, 'mm'), 0.5).value).toBe(5.1);
   });
 });
 
@@ -45,6 +47,14 @@ describe('chooseScrew', () => {
     expect(chosen({}, 3.3).length.value).toBe(8);
     expect(chosen({ clamped: { thickness_mm: 2.5 } }, 3.3).length.value).toBe(6);
   });
+  test('leads to both ends that the length lies between', () => {
+    const { length, engagement: carries, overrun } = chosen({});
+    expectWays([length, carries, overrun]);
+    const [least, most] = length.entries.map(wayTo);
+    // 2.7 + 3, and 2.7 + 11.3 − 1 − 0.61 − 0.5
+    expectRelative(least?.value ?? 0, 5.7);
+    expectRelative(most?.value ?? 0, 11.89);
+  });
   test('takes the one that engages most where none engages enough', () => {
     // Part 7.5 mm: greatest max(2.7 + 7.5 − 1 − 0.61 − 0.5, 2.7 + 5.3) = 8.09 mm, × 8 fits; through 4.1 mm it engages 3.5.
     const { length, engagement: carries } = chosen({
@@ -55,10 +65,12 @@ describe('chooseScrew', () => {
     expectRelative(carries.value, 3.5);
   });
   test('checks a length that a person has fixed', () => {
-    expect(chosen({ screw: { length_mm: 7.1 } })).toMatchObject({ length: { value: 7.1 }, choice: 'fixed' });
+    const { length, choice } = chosen({ screw: { length_mm: 7.1 } });
+    expect(choice).toBe('fixed');
+    expect(length).toMatchObject({ value: 7.1, formula: 'l', source: 'your-measurement' });
   });
   test('refuses a screw too short, with both ends (hand calculation)', () => {
-    const choice = chooseScrew(givenJoint({ screw: { length_mm: 5.6 } }), dimensionsOf(5.3), 0.61);
+    const choice = chooseScrew(givenJoint({ screw: { length_mm: 5.6 } }), dimensionsOf(5.3), MELT);
     expect(choice).toMatchObject({ kind: 'refused', code: 'too-short', available: [5.6] });
     if (choice.kind === 'refused') {
       expectRelative(choice.leastLength, 2.7 + 3);
@@ -67,7 +79,7 @@ describe('chooseScrew', () => {
     }
   });
   test('refuses a screw that bottoms', () => {
-    const choice = chooseScrew(givenJoint({ screw: { length_mm: 12.1 } }), dimensionsOf(5.3), 0.61);
+    const choice = chooseScrew(givenJoint({ screw: { length_mm: 12.1 } }), dimensionsOf(5.3), MELT);
     expect(choice).toMatchObject({ kind: 'refused', code: 'bottoms' });
   });
   test('lets a far-side screw stand out by two diameters', () => {
@@ -76,7 +88,7 @@ describe('chooseScrew', () => {
     const choice = chooseScrew(
       givenJoint({ insertSide: 'far-side', screw: { length_mm: 20.2 } }),
       dimensionsOf(5.3),
-      0.61,
+      MELT,
     );
     expect(choice).toMatchObject({ kind: 'refused', code: 'bottoms' });
   });
