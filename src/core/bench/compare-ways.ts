@@ -1,7 +1,8 @@
 import { WITHIN_SETUP } from '../evidence/bond-prior.ts';
 import { compareGroups, type GroupComparison } from '../evidence/compare-groups.ts';
-import { logarithmsOf, momentsOf, type Sample } from '../evidence/sample.ts';
+import { countEntry, logarithmsOf, logDeviationOf, momentsOf, type Sample } from '../evidence/sample.ts';
 import { type TestsNeeded, testsNeeded } from '../evidence/sample-size.ts';
+import { type Derived, entryAs, entryFrom } from '../sources/derived.ts';
 import { type Difference, differencesOf, type Respect } from './made-alike.ts';
 import { CONFIDENCE, FALSE_ALARM } from './sample-report.ts';
 import type { ComparedBy, Way } from './ways.ts';
@@ -43,13 +44,16 @@ export function compareWays(ways: readonly Way[], against: number, by: ComparedB
     .filter((way) => way !== second)
     .map((way) => {
       const shared = sharedDeviation(way.sample, second.sample);
-      const deviation = shared ?? WITHIN_SETUP;
+      const deviation =
+        shared === undefined
+          ? { deviation: WITHIN_SETUP }
+          : { deviation: shared.value, deviationFrom: shared };
       return {
         way,
         against: second,
         comparison: compareGroups({ first: way.sample, second: second.sample, confidence: CONFIDENCE }),
         needed: RATIOS_TO_SEE.map((ratio) =>
-          testsNeeded({ ratio, deviation, falseAlarm: FALSE_ALARM }, POWER),
+          testsNeeded({ ratio, ...deviation, falseAlarm: FALSE_ALARM }, POWER),
         ),
         scatter: shared === undefined ? 'assumed' : 'of-both',
         differences: differencesOf(way.tests, second.tests, NOT_ELSE[by]),
@@ -66,11 +70,35 @@ const NOT_ELSE: Readonly<Record<ComparedBy, readonly Respect[]>> = {
   'setting-time': ['setting-time'],
 };
 
-/** Deviation of the logarithms within two groups; undefined where neither group scatters. */
-function sharedDeviation(...samples: readonly Sample[]): number | undefined {
-  const moments = samples.map(({ values }) => momentsOf(logarithmsOf(values)));
+/**
+ * Deviation of the logarithms within two groups; undefined where neither group scatters.
+ *
+ *     s = √(((n1 − 1)·s1² + (n2 − 1)·s2²)/(n1 − 1 + n2 − 1))        a group of one value has no part in it
+ */
+function sharedDeviation(first: Sample, second: Sample): Derived | undefined {
+  const moments = [first, second].map(({ values }) => momentsOf(logarithmsOf(values)));
   const squares = moments.reduce((sum, { count, deviation = 0 }) => sum + (count - 1) * deviation ** 2, 0);
-  return squares === 0
-    ? undefined
-    : Math.sqrt(squares / moments.reduce((sum, { count }) => sum + count - 1, 0));
+  if (squares === 0) return undefined;
+  const told = [first, second].flatMap((sample, place) => {
+    const { count, deviation } = moments[place] ?? { count: 0 };
+    return deviation === undefined
+      ? []
+      : [
+          {
+            n: entryAs(`n_t${place + 1}`, countEntry(count)),
+            s: entryAs(`s_y${place + 1}`, entryFrom(logDeviationOf(sample, deviation))),
+          },
+        ];
+  });
+  const above = told.map(({ n, s }) => `(${n.symbol} − 1) · ${s.symbol}²`).join(' + ');
+  const below = told.map(({ n }) => `${n.symbol} − 1`).join(' + ');
+  return {
+    symbol: 's_y',
+    value: Math.sqrt(squares / moments.reduce((sum, { count }) => sum + count - 1, 0)),
+    unit: '-',
+    formula: `√((${above})/(${below}))`,
+    entries: told.flatMap(({ n, s }) => [n, s]),
+    source: 'your-tests',
+    standing: 'measured',
+  };
 }

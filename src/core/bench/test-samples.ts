@@ -39,7 +39,7 @@ export function testSamples({ findings }: SetupEvidence): readonly TestSample[] 
       {
         insertId: first.insertId,
         kind: first.kind,
-        sample: sampleOf(broke),
+        sample: sampleOfTests(broke),
         testIds: broke.map(({ id }) => id),
         loads: broke.map(loadAtInsert),
         held: group.length - broke.length,
@@ -48,7 +48,14 @@ export function testSamples({ findings }: SetupEvidence): readonly TestSample[] 
   });
 }
 
-const sampleOf = (tests: readonly BenchTest[]): Sample => ({
+/** Without a lever the load is what was read. */
+const isReadStraight = ({ leverRatio }: BenchTest): boolean => leverRatio === 1;
+
+/** Loads at the insert of tests that were read in one quantity, with the lever's part in them. */
+export const sampleOfTests = (tests: readonly BenchTest[]): Sample => ({
   values: tests.map(loadOf),
   unit: tests[0]?.shown.quantity === 'torque' ? 'N·mm' : 'N',
+  ...(tests.every(isReadStraight)
+    ? {}
+    : { from: tests.map((test) => (isReadStraight(test) ? undefined : loadAtInsert(test))) }),
 });

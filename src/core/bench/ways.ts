@@ -1,7 +1,8 @@
 import type { Sample } from '../evidence/sample.ts';
-import { type BenchTest, hasGivenWay, loadOf } from './bench-test.ts';
+import { type BenchTest, hasGivenWay } from './bench-test.ts';
 import type { TestFinding } from './evidence.ts';
 import { type Made, madeAlike } from './made-alike.ts';
+import { sampleOfTests } from './test-samples.ts';
 
 /** What coupons may be compared by. */
 export const COMPARED_BY = ['batch', 'setting', 'bore', 'iron-temperature', 'setting-time'] as const;
@@ -78,7 +79,7 @@ export function waysOfSetups(findings: readonly TestFinding[], by: ComparedBy): 
         ...(printer === undefined ? {} : { printer }),
         axis,
         ...(by === 'setting' ? {} : { setting }),
-        ways: named.map(({ made, tests }) => ({ made, tests, sample: sampleOf(tests) })),
+        ways: named.map(({ made, tests }) => ({ made, tests, sample: sampleOfTests(tests) })),
         held: setup.length - broke.length,
         unnamed: broke.length - named.reduce((sum, { tests }) => sum + tests.length, 0),
       },
@@ -99,8 +100,3 @@ function isNamed(made: Made): boolean {
       return true;
   }
 }
-
-const sampleOf = (tests: readonly BenchTest[]): Sample => ({
-  values: tests.map(loadOf),
-  unit: tests[0]?.shown.quantity === 'torque' ? 'N·mm' : 'N',
-});

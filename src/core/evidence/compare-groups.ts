@@ -1,7 +1,8 @@
-import { type CoreUnit, type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type CoreUnit, type Derived, entryFrom } from '../sources/derived.ts';
 import type { SourceId } from '../sources/sources.ts';
-import { logarithmsOf, logMeanOf, meanOfSample, momentsOf, type Sample } from './sample.ts';
-import { fiellerEnds, type GroupMean, halfInterval, type WelchComparison, welchComparison } from './welch.ts';
+import { logarithmsOf, momentsOf, type Sample } from './sample.ts';
+import { fiellerEnds, type GroupMean, type WelchComparison, welchComparison } from './welch.ts';
+import { fiellerWays, groupOf, halfWay, logGroupOf, welchWays } from './welch-ways.ts';
 
 /** An estimate between the ends of its confidence interval. */
 export interface Estimated {
@@ -96,13 +97,12 @@ const measured = (
   source: SourceId = 'welch-1947',
 ): Derived => ({ ...of, entries, source, standing: 'measured' });
 
-function testOf(welch: WelchComparison, unit: CoreUnit): Omit<Apart, 'estimate'> {
+function testOf(welch: WelchComparison, ways: ReturnType<typeof welchWays>): Omit<Apart, 'estimate'> {
+  const { difference, deviation, degrees } = ways;
   const t = measured({ symbol: 't_W', value: welch.t, unit: '-', formula: 'd_W/u_W' }, [
-    entry('d_W', welch.difference, unit),
-    entry('u_W', welch.deviation, unit),
+    entryFrom(difference),
+    entryFrom(deviation),
   ]);
-  const freedom = 'degrees of freedom by Satterthwaite';
-  const degrees = measured({ symbol: 'ν_W', value: welch.degrees, unit: '-', formula: freedom }, []);
   const both = 'chance of so large a t_W at ν_W without a difference';
   const chance = measured({ symbol: 'p_W', value: welch.chance, unit: '-', formula: both }, [
     entryFrom(t),
@@ -111,39 +111,52 @@ function testOf(welch: WelchComparison, unit: CoreUnit): Omit<Apart, 'estimate'>
   return { t, degrees, chance };
 }
 
-const renamed = (derived: Derived, symbol: string) => ({ ...entryFrom(derived), symbol });
-
 function differenceOf({ first, second, confidence }: GroupsToCompare, welch: WelchComparison): Apart {
   const { unit } = first;
-  const half = halfInterval(welch, confidence);
+  const groups = [groupOf(first, 1), groupOf(second, 2)] as const;
+  const ways = welchWays(welch, groups, unit);
+  const half = halfWay('h_Δ', welch, { ...ways, confidence });
   const value = measured({ symbol: 'Δ_m', value: welch.difference, unit, formula: 'm_1 − m_2' }, [
-    renamed(meanOfSample(first), 'm_1'),
-    renamed(meanOfSample(second), 'm_2'),
+    groups[0].mean,
+    groups[1].mean,
   ]);
-  const entries = [entryFrom(value), entry('h_Δ', half, unit), entry('γ', confidence, '-')];
-  const low = measured({ symbol: 'Δ_low', value: value.value - half, unit, formula: 'Δ_m − h_Δ' }, entries);
-  const high = measured({ symbol: 'Δ_high', value: value.value + half, unit, formula: 'Δ_m + h_Δ' }, entries);
-  return { estimate: { value, low, high }, ...testOf(welch, unit) };
+  const entries = [entryFrom(value), entryFrom(half)];
+  const end = (symbol: 'Δ_low' | 'Δ_high', sign: '−' | '+') =>
+    measured(
+      {
+        symbol,
+        value: sign === '+' ? value.value + half.value : value.value - half.value,
+        unit,
+        formula: `Δ_m ${sign} h_Δ`,
+      },
+      entries,
+    );
+  return {
+    estimate: { value, low: end('Δ_low', '−'), high: end('Δ_high', '+') },
+    ...testOf(welch, ways),
+  };
 }
 
 function ratioOf({ first, second, confidence }: GroupsToCompare, welch: WelchComparison): Apart {
-  const half = halfInterval(welch, confidence);
+  const groups = [logGroupOf(first, 1), logGroupOf(second, 2)] as const;
+  const ways = welchWays(welch, groups, '-');
+  const half = halfWay('h_y', welch, { ...ways, confidence });
   const value = measured(
     { symbol: 'r_g', value: Math.exp(welch.difference), unit: '-', formula: 'exp(m_y1 − m_y2)' },
-    [renamed(logMeanOf(first), 'm_y1'), renamed(logMeanOf(second), 'm_y2')],
+    [groups[0].mean, groups[1].mean],
   );
-  const entries = [entryFrom(value), entry('h_y', half, '-'), entry('γ', confidence, '-')];
+  const entries = [entryFrom(value), entryFrom(half)];
   const end = (symbol: 'r_low' | 'r_high', sign: 1 | -1) =>
     measured(
       {
         symbol,
-        value: value.value * Math.exp(sign * half),
+        value: value.value * Math.exp(sign * half.value),
         unit: '-',
         formula: sign === 1 ? 'r_g · exp(h_y)' : 'r_g/exp(h_y)',
       },
       entries,
     );
-  return { estimate: { value, low: end('r_low', -1), high: end('r_high', 1) }, ...testOf(welch, '-') };
+  return { estimate: { value, low: end('r_low', -1), high: end('r_high', 1) }, ...testOf(welch, ways) };
 }
 
 function ratioOfMeansOf(
@@ -151,17 +164,23 @@ function ratioOfMeansOf(
   one: GroupMean,
   other: GroupMean,
 ): Estimated | undefined {
-  const ends = fiellerEnds(one, other, confidence);
-  if (ends === undefined) return undefined;
+  const interval = fiellerEnds(one, other, confidence);
+  if (interval === undefined) return undefined;
+  const groups = [groupOf(first, 1), groupOf(second, 2)] as const;
   const value = measured({ symbol: 'r_m', value: one.mean / other.mean, unit: '-', formula: 'm_1/m_2' }, [
-    renamed(meanOfSample(first), 'm_1'),
-    renamed(meanOfSample(second), 'm_2'),
+    groups[0].mean,
+    groups[1].mean,
   ]);
-  const end = (symbol: 'r_mlow' | 'r_mhigh', at: number) =>
+  const { blur, half } = fiellerWays(interval, groups, { ratio: value, confidence });
+  const end = (symbol: 'r_mlow' | 'r_mhigh', at: number, sign: '−' | '+') =>
     measured(
-      { symbol, value: at, unit: '-', formula: 'end of the interval of r_m' },
-      [entryFrom(value), entry('γ', confidence, '-')],
+      { symbol, value: at, unit: '-', formula: `(r_m ${sign} h_R)/(1 − g_R)` },
+      [entryFrom(value), entryFrom(half), entryFrom(blur)],
       'fieller-1954',
     );
-  return { value, low: end('r_mlow', ends.low), high: end('r_mhigh', ends.high) };
+  return {
+    value,
+    low: end('r_mlow', interval.low, '−'),
+    high: end('r_mhigh', interval.high, '+'),
+  };
 }

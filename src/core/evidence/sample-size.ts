@@ -1,6 +1,6 @@
 import { noncentralTProbability } from '../numerics/noncentral-t.ts';
 import { studentQuantile } from '../numerics/student-t.ts';
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, entry, entryAs, entryFrom } from '../sources/derived.ts';
 
 /** With its mean so far beyond the limit, [-], and so many times the limit, a t below it has no chance left. */
 const SURE_FROM = 40;
@@ -12,6 +12,8 @@ export interface RatioToSee {
   readonly ratio: number;
   /** Standard deviation of the logarithm within a group s, [-], > 0. */
   readonly deviation: number;
+  /** The way to it; absent: it is assumed. */
+  readonly deviationFrom?: Derived;
   /** Chance of calling equal groups different α, two-sided, [-], 0.001 … 0.5. */
   readonly falseAlarm: number;
 }
@@ -84,25 +86,28 @@ export function testsNeeded(wanted: RatioToSee, power: number): TestsNeeded {
   }
   const entries = [
     entry('r_g', wanted.ratio, '-'),
-    entry('s_y', wanted.deviation, '-'),
+    wanted.deviationFrom === undefined
+      ? entry('s_y', wanted.deviation, '-')
+      : entryAs('s_y', entryFrom(wanted.deviationFrom)),
     entry('α_f', wanted.falseAlarm, '-'),
   ];
   const common = { unit: '-', source: 'own-model', standing: 'estimate' } as const;
+  const each: Derived = {
+    ...common,
+    symbol: 'n_g',
+    value: high,
+    formula: 'least number of tests with the power asked for',
+    entries: [...entries, entry('P_w', power, '-')],
+  };
   return {
     kind: 'tests',
-    each: {
-      ...common,
-      symbol: 'n_g',
-      value: high,
-      formula: 'least number of tests with the power asked for',
-      entries: [...entries, entry('P_w', power, '-')],
-    },
+    each,
     power: {
       ...common,
       symbol: 'P_g',
       value: powerOfRatio(high, wanted),
       formula: 'power of the comparison by the noncentral distribution of Student’s t',
-      entries: [...entries, entry('n_g', high, '-')],
+      entries: [...entries, entryFrom(each)],
     },
   };
 }

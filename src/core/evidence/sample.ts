@@ -6,8 +6,8 @@ export interface Sample {
   /** At least one. */
   readonly values: readonly number[];
   readonly unit: CoreUnit;
-  /** The way to each value, in their order; absent: they were read as they stand. */
-  readonly from?: readonly Derived[];
+  /** The way to each value, in their order; absent, for all or for one: it was read as it stands. */
+  readonly from?: readonly (Derived | undefined)[];
 }
 
 /** Number, mean and standard deviation as plain numbers. */

@@ -59,6 +59,18 @@ export function welchComparison(one: GroupMean, other: GroupMean): WelchComparis
 export const halfInterval = ({ deviation, degrees }: WelchComparison, confidence: number): number =>
   deviation * studentQuantile((1 + confidence) / 2, degrees);
 
+/** Fieller's interval with what it is made of, [-]. */
+export interface FiellerInterval {
+  /** Degrees of freedom ν at the ratio met. */
+  readonly degrees: number;
+  /** g, below 1. */
+  readonly blur: number;
+  /** (t/m2)·√(v1·(1 − g) + R²·v2). */
+  readonly half: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 /**
  * Fieller's interval of the ratio of two means.
  *
@@ -69,19 +81,20 @@ export const halfInterval = ({ deviation, degrees }: WelchComparison, confidence
  * @param one - mean m1 above the line
  * @param other - mean m2 below the line, > 0
  * @param confidence - two-sided [-], 0 < confidence < 1
- * @returns ends [-]; undefined where g ≥ 1, the mean below is not told apart from zero
+ * @returns ends and what they are made of [-]; undefined where g ≥ 1, the mean below is not told apart from zero
  * @source fieller-1954
  */
 export function fiellerEnds(
   one: GroupMean,
   other: GroupMean,
   confidence: number,
-): { readonly low: number; readonly high: number } | undefined {
+): FiellerInterval | undefined {
   const ratio = one.mean / other.mean;
   const scaled = { variance: ratio ** 2 * other.variance, degrees: other.degrees };
-  const t = studentQuantile((1 + confidence) / 2, satterthwaiteDegrees([one, scaled]));
-  const g = (t ** 2 * other.variance) / other.mean ** 2;
-  if (g >= 1) return undefined;
-  const half = (t / other.mean) * Math.sqrt(one.variance * (1 - g) + scaled.variance);
-  return { low: (ratio - half) / (1 - g), high: (ratio + half) / (1 - g) };
+  const degrees = satterthwaiteDegrees([one, scaled]);
+  const t = studentQuantile((1 + confidence) / 2, degrees);
+  const blur = (t ** 2 * other.variance) / other.mean ** 2;
+  if (blur >= 1) return undefined;
+  const half = (t / other.mean) * Math.sqrt(one.variance * (1 - blur) + scaled.variance);
+  return { degrees, blur, half, low: (ratio - half) / (1 - blur), high: (ratio + half) / (1 - blur) };
 }

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { compareWays } from '../../../src/core/bench/compare-ways.ts';
 import type { Way } from '../../../src/core/bench/ways.ts';
 import { benchTest } from '../../support/bench-tests.ts';
-import { expectRelative } from '../../support/published.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const way = (name: string, values: readonly number[], changes = {}): Way => ({
   made: { of: 'batch', name },
@@ -44,6 +45,16 @@ describe('compareWays', () => {
       scatter: 'of-both',
       comparison: { kind: 'refused', code: 'too-few-values' },
     });
+  });
+  test('leads from the tests needed to the scatter that both ways share (hand calculation)', () => {
+    const one = compareWays([USUAL, way('two', [1200, 1260])], 0, 'batch')[0]?.needed[0];
+    if (one?.kind !== 'tests') throw new Error('no number of tests');
+    const deviation = one.each.entries[1]?.from;
+    // Logarithms of 1000, 1040, 961: s 0.039501; of 1200, 1260: ln 1.05/√2 = 0.034500
+    // √((2 · 0.039501² + 1 · 0.034500²)/3)
+    expectPublished(deviation?.value ?? 0, '0.03791');
+    expect(deviation?.formula).toBe('√(((n_t1 − 1) · s_y1² + (n_t2 − 1) · s_y2²)/(n_t1 − 1 + n_t2 − 1))');
+    expectWays([one.each, one.power]);
   });
   test('assumes a scatter of 0.10 where no coupon tells any: 17 of each to see a tenth', () => {
     // n = 2·((1.960 + 0.842)·0.10/ln 1.1)² = 17.3 by normal theory; t asks for one or two more

@@ -22,7 +22,13 @@ describe('testSamples', () => {
   test('holds the loads at the insert, lever and all, of those that gave way', () => {
     const [pulled] = samplesOf([...PULLS, { value: 300, leverRatio: 3 }, { value: 700, result: 'held' }]);
     expect(pulled).toMatchObject({ insertId: 'usual', kind: 'pull-out', held: 1 });
-    expect(pulled?.sample).toEqual({ values: [1040, 1105, 998, 1122, 1075, 900], unit: 'N' });
+    expect(pulled?.sample).toMatchObject({ values: [1040, 1105, 998, 1122, 1075, 900], unit: 'N' });
+  });
+  test('keeps the way of a load from the lever’s reading, and has none for what was read straight', () => {
+    const [levered] = samplesOf([...PULLS, { value: 300, leverRatio: 3 }]);
+    const ways = levered?.sample.from?.map((way) => way?.entries.map(({ value }) => value));
+    expect(ways).toEqual([...PULLS.map(() => undefined), [300, 3]]);
+    expect(samplesOf(PULLS)[0]?.sample.from).toBeUndefined();
   });
   test('keeps pulls and turns apart', () => {
     const samples = samplesOf([
