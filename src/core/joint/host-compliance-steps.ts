@@ -1,7 +1,7 @@
 import { infillShearShare } from '../host/infill-stiffness.ts';
 import { type End, moduliOf } from '../host/little-known.ts';
 import type { PrintedMaterial } from '../host/material.ts';
-import { ringDiameter } from '../pull-out/boss-split.ts';
+import { ringDiameter } from '../pull-out/ring-diameter.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { plugDiameter } from '../pull-out/wall-plug.ts';
 import { frustumStiffness } from '../screws/stiffness.ts';

@@ -1,6 +1,6 @@
 import { infillShearShareOf } from '../host/infill-stiffness.ts';
 import type { PrintedMaterial } from '../host/material.ts';
-import { ringDiameter } from '../pull-out/boss-split.ts';
+import { ringDiameter } from '../pull-out/ring-diameter.ts';
 import type { Situation } from '../pull-out/situation.ts';
 import { plugDiameter } from '../pull-out/wall-plug.ts';
 import { frustumStiffness } from '../screws/stiffness.ts';

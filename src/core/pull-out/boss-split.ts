@@ -2,56 +2,14 @@ import { sharesOf } from '../host/little-known.ts';
 import { carefulEntry, type Derived, entry, entryBy, entryFrom } from '../sources/derived.ts';
 import { characteristicOf, UNTESTED } from './bond.ts';
 import { lessCertain } from './less-certain.ts';
+import { ringDiameter } from './ring-diameter.ts';
 import type { InsertRule, Situation } from './situation.ts';
-import { hoopPerPressure } from './thick-ring.ts';
-import { plugDiameter } from './wall-plug.ts';
+import { hoopPerPressure, pressFitPressureOf } from './thick-ring.ts';
 
-/** Knurl diameters beyond which more plastic round the insert adds less than a tenth to its hoop strength. */
-const WIDEST_RING_PER_KNURL = 3;
 /** Radial over axial force on a knurl whose flanks stand at 45° (profile angle 90°, from memory), [-]. */
 const WEDGE = 1;
 /** Share of the bite that spreads the ring: half of the knurl's section is valley. */
 const SPREADING_SHARE = 0.5;
-
-/**
- * Outside diameter of the ring that resists splitting.
- *
- *     Do = Dw + ρ · (Dm − Dw)        infill beyond the walls counts by its density
- *     Do = Dm                        where the walls reach as far
- *     Dm = min(Db, 3·Dk)             3·Dk without a free boss
- *
- * @param situation - bore, wall, knurl, boss [mm], infill density ρ [-]
- * @returns Do [mm], above Dk whenever a wall stands round the knurl
- * @source own-model smeared infill
- */
-export function ringDiameter(situation: Situation): Derived {
-  const plug = plugDiameter(situation);
-  const knurl = situation.insert.knurlDiameter.estimate;
-  const { bossDiameter, infill } = situation.host;
-  const far = WIDEST_RING_PER_KNURL * knurl.value;
-  const inBoss = bossDiameter !== undefined;
-  const widest = inBoss ? Math.min(bossDiameter, far) : far;
-  const ends = inBoss ? [entry('D_b', bossDiameter, 'mm'), entryFrom(knurl)] : [entryFrom(knurl)];
-  const filled = plug.value >= widest;
-  // One literal: a ranking takes twice as long where numbers like this are put together by spreads.
-  return {
-    symbol: 'D_o',
-    value: filled ? widest : plug.value + infill.density * (widest - plug.value),
-    unit: 'mm',
-    formula: RING_FORMULAS[filled ? 'filled' : 'smeared'][inBoss ? 'boss' : 'part'],
-    entries: filled
-      ? [entryFrom(plug), ...ends]
-      : [entryFrom(plug), entry('ρ', infill.density, '-'), ...ends],
-    source: 'own-model',
-    standing: 'estimate',
-  };
-}
-
-/** By whether the walls fill the widest ring that counts, and by what ends it. */
-const RING_FORMULAS = {
-  filled: { boss: 'min(D_w, D_b, 3 · D_k)', part: 'min(D_w, 3 · D_k)' },
-  smeared: { boss: 'D_w + ρ · (min(D_b, 3 · D_k) − D_w)', part: 'D_w + ρ · (3 · D_k − D_w)' },
-} as const;
 
 /**
  * Hoop stress that a cold-driven knurl would set up in an elastic ring.
@@ -69,27 +27,41 @@ export function coldSettingHoopStress(situation: Situation): Derived {
   const ring = ringDiameter(situation);
   const knurl = situation.insert.knurlDiameter.estimate;
   const { modulusInPlane, poissonRatio } = situation.material;
-  const thin = (modulusInPlane.value * SPREADING_SHARE * situation.bite.value) / (knurl.value / 2);
   const bitten = [entry('E', modulusInPlane.value, 'MPa'), entryFrom(situation.bite), entryFrom(knurl)];
-  const common = { symbol: 'σ_set', unit: 'MPa', source: 'elasticity', standing: 'estimate' } as const;
+  const interference = 2 * SPREADING_SHARE * situation.bite.value;
   if (ring.value <= knurl.value) {
     return {
-      ...common,
-      value: thin,
+      symbol: 'σ_set',
+      value: (modulusInPlane.value * interference) / knurl.value,
+      unit: 'MPa',
       formula: 'E · (z/2)/(D_k/2), where no ring is left',
       entries: [...bitten, entryFrom(ring)],
+      source: 'elasticity',
+      standing: 'estimate',
     };
   }
   const kappa = hoopPerPressure(ring.value, knurl.value);
+  const pressure = pressFitPressureOf({
+    diametralInterference: interference,
+    diameter: knurl.value,
+    ring: {
+      outerDiameter: ring.value,
+      modulus: modulusInPlane.value,
+      poissonRatio: poissonRatio.value,
+    },
+  });
   return {
-    ...common,
-    value: (thin * kappa) / (kappa + poissonRatio.value),
+    symbol: 'σ_set',
+    value: kappa * pressure,
+    unit: 'MPa',
     formula: 'E · (z/2)/(D_k/2) · κ/(κ + ν)',
     entries: [
       ...bitten,
       entryBy('κ', kappa, '-', (steps) => steps.ringRatio(ring, knurl)),
       entry('ν', poissonRatio.value, '-'),
     ],
+    source: 'elasticity',
+    standing: 'estimate',
   };
 }
 
