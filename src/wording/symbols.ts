@@ -3,7 +3,7 @@ import { wayOf } from '../core/steps/steps.ts';
 import { MEANINGS } from './symbol-meanings.ts';
 
 /** Symbols that count readings, or holes that were read. */
-const COUNTED = /^(?<of>[xeuηywn])_(?<place>[1-9]\d*)$/;
+const COUNTED = /^(?<of>[xeuηywnQ])_(?<place>[1-9]\d*)$/;
 const COUNTED_MEANINGS: Readonly<Record<string, string>> = {
   x: 'reading',
   e: 'error of hole',
@@ -12,6 +12,7 @@ const COUNTED_MEANINGS: Readonly<Record<string, string>> = {
   y: 'mean logarithm, shown over expected, of size',
   w: 'weight of size',
   n: 'coupons of size',
+  Q: 'squares about the mean of size',
 };
 
 export interface SymbolPlace {

@@ -37,8 +37,8 @@ const FITS = [
   ],
 ] as const;
 const within = withinScatter([
-  [0.1, 0.32, 0.27],
-  [-0.2, -0.14],
+  { values: [0.1, 0.32, 0.27], unit: '-' },
+  { values: [-0.2, -0.14], unit: '-' },
 ]);
 const plan = proofPlan({
   load: 500,

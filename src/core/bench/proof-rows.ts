@@ -4,7 +4,7 @@ import { type WithinScatter, withinScatter } from '../evidence/within-scatter.ts
 import { creepOf } from '../joint/clamp-loop.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { mostCreep } from '../relaxation/creep-ways.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, entryAs, entryFrom } from '../sources/derived.ts';
 import type { SetupEvidence } from './evidence.ts';
 import { CONFIDENCE, SHARE } from './sample-report.ts';
 
@@ -68,10 +68,22 @@ export function lastingLoadOf(joint: AnswerableJoint): LastingLoad | undefined {
  * @source own-model conjugate prior
  */
 export function scatterOf(setup: SetupEvidence | undefined): WithinScatter {
-  const sizes = new Map<string, number[]>();
+  const sizes = new Map<string, Derived[]>();
   for (const { test, says, bond, ownDeviation } of setup?.findings ?? []) {
     if (says !== 'broke' || bond === undefined || ownDeviation !== 0) continue;
-    sizes.set(test.insertId, [...(sizes.get(test.insertId) ?? []), Math.log(bond.value)]);
+    sizes.set(test.insertId, [...(sizes.get(test.insertId) ?? []), logarithmOf(bond)]);
   }
-  return withinScatter([...sizes.values()]);
+  return withinScatter(
+    [...sizes.values()].map((logs) => ({ values: logs.map(({ value }) => value), unit: '-', from: logs })),
+  );
 }
+
+const logarithmOf = (bond: Derived): Derived => ({
+  symbol: 'y_b',
+  value: Math.log(bond.value),
+  unit: '-',
+  formula: 'ln(η_i)',
+  entries: [entryAs('η_i', entryFrom(bond))],
+  source: 'your-tests',
+  standing: 'measured',
+});

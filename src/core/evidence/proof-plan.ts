@@ -1,5 +1,6 @@
 import { normalQuantile } from '../numerics/normal-distribution.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { normalQuantileWay } from '../numerics/quantile-ways.ts';
+import { type Derived, entry, entryAs, entryFrom } from '../sources/derived.ts';
 import { countEntry } from './sample.ts';
 
 /**
@@ -123,6 +124,15 @@ export function proofPlan(question: ProofQuestion): ProofPlan {
     source: 'success-run',
     standing: 'published',
   };
+  const weakestShare: Derived = {
+    symbol: 'p_n',
+    value: 1 - shareAtProofLoad.value,
+    unit: '-',
+    formula: '1 − R_h',
+    entries: [entryFrom(shareAtProofLoad)],
+    source: 'own-model',
+    standing: 'published',
+  };
   const pulled = (creep: Derived | undefined, hours = 0): Derived => ({
     symbol: 'F_pl',
     value: load * (creep?.value ?? 1) * proofRatio({ count, deviation: scatter.value, share, confidence }),
@@ -130,12 +140,10 @@ export function proofPlan(question: ProofQuestion): ProofPlan {
     formula: creep ? 'F_r · c · exp(s_w · (z_p + z_n))' : 'F_r · exp(s_w · (z_p + z_n))',
     entries: [
       entry('F_r', load, 'N'),
-      ...(creep ? [{ ...entryFrom(creep), symbol: 'c' }, entry('t', hours, 'h')] : []),
+      ...(creep ? [entryAs('c', entryFrom(creep)), entry('t', hours, 'h')] : []),
       entryFrom(scatter),
-      entry('z_p', normalQuantile(share), '-'),
-      entry('z_n', normalQuantile(1 - shareAtProofLoad.value), '-'),
-      entry('p_s', share, '-'),
-      entryFrom(shareAtProofLoad),
+      entryFrom(normalQuantileWay('z_p', entry('p_s', share, '-'))),
+      entryFrom(normalQuantileWay('z_n', entryFrom(weakestShare))),
     ],
     source: 'own-model',
     standing: 'estimate',

@@ -75,7 +75,7 @@ export const freedomOf = (count: number): Derived => ({
 });
 
 /** A formula over listed values, or words for it where they are too many to list. */
-const overValues = ({ values }: Sample, formula: string, words: string): string =>
+export const overValues = ({ values }: Sample, formula: string, words: string): string =>
   values.length <= LISTED ? formula : words;
 
 /** The mean of a sample with the way it was computed. */

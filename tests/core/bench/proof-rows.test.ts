@@ -8,6 +8,7 @@ import type { TestRecord } from '../../../src/storage/document.ts';
 import { documentWithTests, resolvedWithTests, testRecord } from '../../support/bench-tests.ts';
 import { answerableJoint, given, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const RIG = { leverRatio: 4, scaleLimit: 490.3325 };
 const ASKED = { load: 600, scatter: withinScatter([]).scatter, rig: RIG };
@@ -71,6 +72,16 @@ describe('scatterOf', () => {
     // ln: 4.55388, 4.67283, 4.79579 about 4.67417; squares 0.014470 + 0.0000018 + 0.014791 = 0.029263
     // √((0.04 + 0.029263)/6) = 0.10744
     expectPublished(scatter([{ value: 95 }, { value: 107 }, { value: 121 }]).scatter.value, '0.1074');
+  });
+  test('leads back to the bond factor that each coupon showed, and on to what was read', () => {
+    const within = scatter([{ value: 95 }, { value: 107 }, { value: 121 }]);
+    const squares = within.scatter.entries.find(({ symbol }) => symbol === 'Q_w')?.from;
+    // As above: 0.029263
+    expectPublished(squares?.value ?? 0, '0.0293');
+    const shown = squares?.entries[0]?.from?.entries[0]?.from;
+    expect(shown).toMatchObject({ symbol: 'y_b', formula: 'ln(η_i)' });
+    expect(shown?.entries[0]?.from?.entries.length).toBeGreaterThan(0);
+    expectWays([within.scatter, within.careful]);
   });
   test('takes none from what held, from friction, from a coarse scale, nor from one of each size', () => {
     const others: readonly Partial<TestRecord>[] = [
