@@ -87,7 +87,7 @@ export const TESTS_MEANINGS = {
   G_c: 'distance that scatter alone rarely reaches',
   x_o: 'value farthest from the mean',
   t_c: 'Student’s t of the test for a far value',
-  p_c: 'share of Student’s t for a far value on either side',
+  p_f: 'share of Student’s t for a far value on either side',
   ν_c: 'degrees of freedom of the test for a far value',
   p_i: 'share of like parts expected at or below a value',
   i_r: 'place of the value from the least up',

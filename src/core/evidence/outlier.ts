@@ -91,7 +91,7 @@ function criticalStudent(count: number, falseAlarm: number): Derived {
   const n = countEntry(count);
   const share: Derived = {
     ...common,
-    symbol: 'p_c',
+    symbol: 'p_f',
     value: 1 - falseAlarm / (2 * count),
     formula: '1 − α_f/(2 · n_t)',
     entries: [entry('α_f', falseAlarm, '-'), n],
