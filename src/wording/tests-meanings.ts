@@ -75,6 +75,8 @@ export const TESTS_MEANINGS = {
   b_2: 'slope of the second thing varied',
   v_2: 'second thing varied, at this place',
   m_v2: 'its mean over the tests',
+  y_l: 'logarithm of a load, a length or a diameter',
+  ν_f: 'degrees of freedom of the fit',
   y_e: 'value of the fit at a place',
   h_x: 'leverage of the place',
   t_q: 'Student’s t of the confidence',

@@ -13,6 +13,7 @@ import { determinationOf, slopeOf } from '../../src/core/evidence/slope.ts';
 import { withinScatter } from '../../src/core/evidence/within-scatter.ts';
 import { creepFactor } from '../../src/core/relaxation/findley.ts';
 import type { Derived } from '../../src/core/sources/derived.ts';
+import { wayOf } from '../../src/core/steps/steps.ts';
 import { derivationsWithin, meaningOfSymbol } from '../../src/wording/symbols.ts';
 import { evaluated } from '../app/derivation/evaluate-formula.ts';
 import { expectRelative } from '../support/published.ts';
@@ -74,7 +75,7 @@ const RESULTS = [
       ? [
           regressionBand(fit, { predictors: at, confidence: 0.9, units: UNITS }),
           ...at.map((_, place) => slopeOf(fit, { place, confidence: 0.9, units: UNITS })),
-          determinationOf(fit, 'N'),
+          determinationOf(fit, UNITS),
         ]
       : [],
   ),
@@ -88,6 +89,36 @@ const RESULTS = [
 ];
 const all = RESULTS.flatMap(derivedIn).flatMap((one) => [...derivationsWithin(one)]);
 
+/** Read, counted, asked for, or assumed by the method: nothing that a formula gives. */
+const GIVEN = [
+  'x_i',
+  'x_o',
+  'n_t',
+  'n_t1',
+  'n_t2',
+  'n_i',
+  'k_p',
+  'i_r',
+  'γ',
+  'p_s',
+  'p',
+  'α_f',
+  'P_w',
+  'r_g',
+  's_y',
+  's_x',
+  'v_1',
+  'v_2',
+  's_0',
+  'ν_0',
+  'F_r',
+  't',
+  'i_L',
+  'W_max',
+  'm',
+  'n',
+];
+
 describe('what tests say', () => {
   test('has a meaning for every symbol it shows', () => {
     const unknown = all.flatMap((derived) => [
@@ -97,6 +128,11 @@ describe('what tests say', () => {
         .map(({ symbol }) => `${symbol} in ${derived.symbol}`),
     ]);
     expect(unknown).toEqual([]);
+  });
+  test('leads from every number that was worked out to what was read, asked for or assumed', () => {
+    const given = all.flatMap(({ entries }) => entries.filter((one) => wayOf(one) === undefined));
+    const symbols = new Set(given.map(({ symbol }) => symbol.replace(/^(?<of>[xn])_\d+$/u, '$<of>_i')));
+    expect([...symbols].toSorted()).toEqual([...GIVEN].toSorted());
   });
   test('comes to what its formulae come to with the values put in', () => {
     const values = all.flatMap((derived) => {

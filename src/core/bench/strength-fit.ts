@@ -1,8 +1,8 @@
 import type { Estimated } from '../evidence/compare-groups.ts';
-import { type LinearFit, linearRegression } from '../evidence/linear-regression.ts';
+import { type FitPoint, type LinearFit, linearRegression } from '../evidence/linear-regression.ts';
 import { type RegressionBand, regressionBand } from '../evidence/regression-band.ts';
 import { determinationOf, type FitUnits, residualOf, slopeOf } from '../evidence/slope.ts';
-import type { Derived } from '../sources/derived.ts';
+import { type Derived, entryFrom } from '../sources/derived.ts';
 import type { TestKind } from './bench-test.ts';
 import { likeReadings } from './like-readings.ts';
 import { CONFIDENCE } from './sample-report.ts';
@@ -76,28 +76,57 @@ export function strengthFit(
   const still = over.find((_, place) => sizes[place] === 1);
   if (still !== undefined) return { kind: 'refused', code: 'one-size', of: still };
   const fit = linearRegression(
-    points.map((point) => ({ predictors: over.map((of) => point[of]), response: point.load })),
+    points.map(
+      (point): FitPoint => ({
+        predictors: over.map((of) => point[of]),
+        response: point.load,
+        ...waysOf(point, over, (way) => way),
+      }),
+    ),
   );
   if (fit.kind === 'refused') return { kind: 'refused', code: 'goes-with-the-other' };
   const units = unitsOf(kind);
   const powers = linearRegression(
-    points.map((point) => ({
-      predictors: over.map((of) => Math.log(point[of])),
-      response: Math.log(point.load),
-    })),
+    points.map(
+      (point): FitPoint => ({
+        predictors: over.map((of) => Math.log(point[of])),
+        response: Math.log(point.load),
+        ...waysOf(point, over, logarithmOf),
+      }),
+    ),
   );
-  const determination = determinationOf(fit, units.response);
+  const determination = determinationOf(fit, units);
   return {
     kind: 'fitted',
     over,
     growth: over.map((of, place) => growthOf({ fit, powers, units }, { of, place, kind })),
-    residual: residualOf(fit, units.response),
+    residual: residualOf(fit, units),
     ...(determination === undefined ? {} : { determination }),
     sizes,
     fit,
     units,
   };
 }
+
+/** The ways to a point's numbers, as they are fitted. */
+const waysOf = (
+  { from }: StrengthPoint,
+  over: readonly Dimension[],
+  fitted: (way: Derived) => Derived,
+): Pick<FitPoint, 'from'> =>
+  from === undefined
+    ? {}
+    : { from: { predictors: over.map((of) => fitted(from[of])), response: fitted(from.load) } };
+
+const logarithmOf = (way: Derived): Derived => ({
+  symbol: 'y_l',
+  value: Math.log(way.value),
+  unit: '-',
+  formula: `ln(${way.symbol})`,
+  entries: [entryFrom(way)],
+  source: 'nist-handbook',
+  standing: way.standing,
+});
 
 const unitsOf = (kind: TestKind): FitUnits =>
   kind === 'torque-out' || kind === 'jack-out-torque'
@@ -135,8 +164,15 @@ function growthOf(
  * @returns the value of the fit with its bands
  * @source nist-handbook linear least squares, confidence and prediction bands
  */
-export const strengthBand = (
+export function strengthBand(
   { fit, over, units }: Extract<StrengthFit, { readonly kind: 'fitted' }>,
-  size: Readonly<Record<Dimension, number>>,
-): RegressionBand =>
-  regressionBand(fit, { predictors: over.map((of) => size[of]), confidence: CONFIDENCE, units });
+  size: Readonly<Record<Dimension, number>> & Pick<StrengthPoint, 'from'>,
+): RegressionBand {
+  const { from } = size;
+  return regressionBand(fit, {
+    predictors: over.map((of) => size[of]),
+    ...(from === undefined ? {} : { from: over.map((of) => from[of]) }),
+    confidence: CONFIDENCE,
+    units,
+  });
+}

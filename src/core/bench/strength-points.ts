@@ -1,5 +1,6 @@
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
-import { type BenchTest, hasGivenWay, loadOf } from './bench-test.ts';
+import type { Derived } from '../sources/derived.ts';
+import { type BenchTest, hasGivenWay, loadAtInsert } from './bench-test.ts';
 import type { SetupEvidence } from './evidence.ts';
 import { likeReadings } from './like-readings.ts';
 
@@ -14,6 +15,8 @@ export interface StrengthPoint extends Readonly<Record<Dimension, number>> {
   readonly test: BenchTest;
   /** At the insert, N or N·mm. */
   readonly load: number;
+  /** The way to each of these; absent: they are only asked for. */
+  readonly from?: Readonly<Record<Dimension | 'load', Derived>>;
 }
 
 /** Coupons of one kind of test and, where only one dimension is looked at, of one size in the other. */
@@ -67,13 +70,19 @@ export function strengthGroups({ findings }: SetupEvidence, over: PutOver): read
 
 function pointOf(test: BenchTest): readonly StrengthPoint[] {
   if (test.insert === undefined) return [];
-  const { knurledLength, knurlDiameter } = insertDimensions(test.insert);
+  const dimensions = insertDimensions(test.insert);
+  const from = {
+    length: dimensions.knurledLength.estimate,
+    diameter: dimensions.knurlDiameter.estimate,
+    load: loadAtInsert(test),
+  };
   return [
     {
       test,
-      length: knurledLength.estimate.value,
-      diameter: knurlDiameter.estimate.value,
-      load: loadOf(test),
+      length: from.length.value,
+      diameter: from.diameter.value,
+      load: from.load.value,
+      from,
     },
   ];
 }

@@ -1,11 +1,14 @@
 import { varianceRatioTail } from '../numerics/f-distribution.ts';
 import { type OrthogonalFit, orthogonalFit, solvedDownwards } from '../numerics/orthogonal-fit.ts';
+import type { Derived } from '../sources/derived.ts';
 
 /** One test: what was varied, and what came out. */
 export interface FitPoint {
   /** One or two numbers, as many in every point. */
   readonly predictors: readonly number[];
   readonly response: number;
+  /** The way to each of its numbers; absent: they were read as they stand. */
+  readonly from?: { readonly predictors: readonly Derived[]; readonly response: Derived };
 }
 
 /** A coefficient with its standard deviation, in the unit of the response over that of the predictor. */
@@ -20,6 +23,8 @@ export interface LinearFit {
   readonly intercept: Coefficient;
   readonly slopes: readonly Coefficient[];
   readonly points: number;
+  /** The points themselves. */
+  readonly data: readonly FitPoint[];
   /** n − 1 − number of predictors. */
   readonly degrees: number;
   /** Standard deviation of the residuals. */
@@ -72,10 +77,11 @@ export function linearRegression(points: readonly FitPoint[]): LinearRegression 
   );
   const explained = fit.ownShares.findIndex((share) => share < LEAST_OWN_SHARE);
   if (explained >= 0) return { kind: 'refused', code: 'collinear', predictor: explained };
-  return fittedOf(fit, points.length);
+  return fittedOf(fit, points);
 }
 
-function fittedOf(fit: OrthogonalFit, points: number): LinearFit {
+function fittedOf(fit: OrthogonalFit, data: readonly FitPoint[]): LinearFit {
+  const points = data.length;
   const { slopes, means, meanResponse, residualSquares, totalSquares } = fit;
   const degrees = points - 1 - slopes.length;
   const residual = Math.sqrt(residualSquares / degrees);
@@ -97,6 +103,7 @@ function fittedOf(fit: OrthogonalFit, points: number): LinearFit {
         ),
     })),
     points,
+    data,
     degrees,
     residual,
     fit,

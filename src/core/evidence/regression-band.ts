@@ -1,8 +1,8 @@
-import { studentQuantile } from '../numerics/student-t.ts';
-import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryAs, entryFrom } from '../sources/derived.ts';
+import { predictorMean, predictorSpread, quantileOfFit, responseMean } from './fit-ways.ts';
 import { type LinearFit, leverageAt } from './linear-regression.ts';
 import { countEntry } from './sample.ts';
-import { type FitUnits, residualOf } from './slope.ts';
+import { type FitUnits, residualOf, slopeWay } from './slope.ts';
 
 /** What a fit says at one place. */
 export interface RegressionBand {
@@ -19,6 +19,8 @@ export interface RegressionBand {
 export interface BandQuestion {
   /** As many as the fit has. */
   readonly predictors: readonly number[];
+  /** The way to each; absent: they are only asked for. */
+  readonly from?: readonly Derived[];
   /** Two-sided, [-], 0 < confidence < 1. */
   readonly confidence: number;
   readonly units: FitUnits;
@@ -38,7 +40,7 @@ export interface BandQuestion {
  */
 export function regressionBand(fitted: LinearFit, question: BandQuestion): RegressionBand {
   const { predictors, confidence, units } = question;
-  const { fit, degrees, residual } = fitted;
+  const { fit, residual } = fitted;
   const unit = units.response;
   // From the mean of the points outward: an intercept far away would only bring rounding.
   const value = predictors.reduce(
@@ -51,8 +53,7 @@ export function regressionBand(fitted: LinearFit, question: BandQuestion): Regre
     symbol: 'h_x',
     value: leverageAt(fitted, predictors),
     unit: '-',
-    formula: 'distance from the middle of the points in their own spread',
-    entries: [countEntry(fitted.points), ...placeEntries(fitted, question)],
+    ...leverageWay(fitted, question),
   };
   const expected: Derived = {
     ...common,
@@ -62,18 +63,20 @@ export function regressionBand(fitted: LinearFit, question: BandQuestion): Regre
     formula:
       predictors.length === 1 ? 'm_Y + b_1 · (v_1 − m_v1)' : 'm_Y + b_1 · (v_1 − m_v1) + b_2 · (v_2 − m_v2)',
     entries: [
-      entry('m_Y', fit.meanResponse, unit),
-      ...fit.slopes.map((slope, place) => entry(place === 0 ? 'b_1' : 'b_2', slope, units.slope)),
+      entryFrom(responseMean(fitted, unit)),
+      ...fit.slopes.map((_, place) =>
+        entryAs(place === 0 ? 'b_1' : 'b_2', entryFrom(slopeWay(fitted, { place, units }))),
+      ),
       ...placeEntries(fitted, question),
     ],
   };
-  const t = studentQuantile((1 + confidence) / 2, degrees);
+  const quantile = quantileOfFit(fitted, confidence);
+  const t = quantile.value;
   const entries = [
     entryFrom(expected),
-    entry('t_q', t, '-'),
-    entryFrom(residualOf(fitted, unit)),
+    entryFrom(quantile),
+    entryFrom(residualOf(fitted, units)),
     entryFrom(leverage),
-    entry('γ', confidence, '-'),
   ];
   const h = leverage.value;
   const end = (
@@ -103,9 +106,31 @@ export function regressionBand(fitted: LinearFit, question: BandQuestion): Regre
   };
 }
 
+/** With one thing varied a formula; with two the triangle of the fit, which a line cannot show. */
+function leverageWay(fitted: LinearFit, question: BandQuestion): Pick<Derived, 'formula' | 'entries'> {
+  const n = countEntry(fitted.points);
+  return fitted.slopes.length === 1
+    ? {
+        formula: '1/n_t + (v_1 − m_v1)²/((n_t − 1) · s_V²)',
+        entries: [
+          n,
+          ...placeEntries(fitted, question),
+          entryFrom(predictorSpread(fitted, question.units.predictor)),
+        ],
+      }
+    : {
+        formula: 'distance from the middle of the points in their own spread',
+        entries: [n, ...placeEntries(fitted, question)],
+      };
+}
+
 /** Where the fit is asked, beside the middle of its points. */
-const placeEntries = ({ fit }: LinearFit, { predictors, units }: BandQuestion): readonly Entry[] =>
-  predictors.flatMap((at, place) => [
-    entry(place === 0 ? 'v_1' : 'v_2', at, units.predictor),
-    entry(place === 0 ? 'm_v1' : 'm_v2', fit.means[place] ?? 0, units.predictor),
-  ]);
+const placeEntries = (fitted: LinearFit, { predictors, from, units }: BandQuestion): readonly Entry[] =>
+  predictors.flatMap((at, place) => {
+    const symbol = place === 0 ? 'v_1' : 'v_2';
+    const way = from?.[place];
+    return [
+      way === undefined ? entry(symbol, at, units.predictor) : entryAs(symbol, entryFrom(way)),
+      entryFrom(predictorMean(fitted, place, units.predictor)),
+    ];
+  });

@@ -1,6 +1,6 @@
-import { studentQuantile } from '../numerics/student-t.ts';
-import { type CoreUnit, type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type CoreUnit, type Derived, entryFrom } from '../sources/derived.ts';
 import type { Estimated } from './compare-groups.ts';
+import { fittedEntries, predictorSpread, quantileOfFit, responseSpread, variedEntry } from './fit-ways.ts';
 import type { LinearFit } from './linear-regression.ts';
 import { countEntry } from './sample.ts';
 
@@ -26,27 +26,23 @@ const measured = (of: Omit<Derived, 'source' | 'standing'>): Derived => ({
   standing: 'measured',
 });
 
-/** Standard deviation of the response and of the predictors over the points, s_Y and s_V. */
-const spreadOf = (squares: number, { points }: LinearFit): number => Math.sqrt(squares / (points - 1));
-const ownLength = ({ fit }: LinearFit, place: number): number => fit.triangle[place]?.[place] ?? 0;
-
 /**
  * Standard deviation of the residuals of a fit.
  *
  *     s = √(Σe²/(n − 1 − predictors))
  *
  * @param fitted - of linearRegression
- * @param unit - of the response
+ * @param units - of the response and of the predictors
  * @returns s_e in the unit of the response [N, N·mm or -]
  * @source nist-handbook linear least squares
  */
-export const residualOf = (fitted: LinearFit, unit: CoreUnit): Derived =>
+export const residualOf = (fitted: LinearFit, units: Omit<FitUnits, 'slope'>): Derived =>
   measured({
     symbol: 's_e',
     value: fitted.residual,
-    unit,
+    unit: units.response,
     formula: 'root of the squared distances from the fit over n_t − 1 − k_p',
-    entries: [countEntry(fitted.points), entry('k_p', fitted.slopes.length, '-')],
+    entries: [countEntry(fitted.points), variedEntry(fitted), ...fittedEntries(fitted, units)],
   });
 
 /**
@@ -55,12 +51,12 @@ export const residualOf = (fitted: LinearFit, unit: CoreUnit): Derived =>
  *     R² = 1 − Σe²/Σ(y − ȳ)²
  *
  * @param fitted - of linearRegression
- * @param unit - of the response
+ * @param units - of the response and of the predictors
  * @returns R² [-]; undefined where the response has no spread
  * @source nist-handbook linear least squares
  */
-export function determinationOf(fitted: LinearFit, unit: CoreUnit): Derived | undefined {
-  const { determination, fit, points } = fitted;
+export function determinationOf(fitted: LinearFit, units: Omit<FitUnits, 'slope'>): Derived | undefined {
+  const { determination, points } = fitted;
   if (determination === undefined) return undefined;
   return measured({
     symbol: 'R_2',
@@ -69,11 +65,69 @@ export function determinationOf(fitted: LinearFit, unit: CoreUnit): Derived | un
     formula: '1 − (n_t − 1 − k_p) · s_e²/((n_t − 1) · s_Y²)',
     entries: [
       countEntry(points),
-      entry('k_p', fitted.slopes.length, '-'),
-      entryFrom(residualOf(fitted, unit)),
-      entry('s_Y', spreadOf(fit.totalSquares, fitted), unit),
+      variedEntry(fitted),
+      entryFrom(residualOf(fitted, units)),
+      entryFrom(responseSpread(fitted, units.response)),
     ],
   });
+}
+
+/**
+ * Slope of a fit.
+ *
+ *     b = r·s_Y/s_V        of two predictors each at the other’s value kept, by least squares
+ *
+ * @param fitted - of linearRegression
+ * @param question - which slope, units
+ * @returns b in the unit of the slope
+ * @source nist-handbook linear least squares
+ */
+export function slopeWay(fitted: LinearFit, { place, units }: Omit<SlopeQuestion, 'confidence'>): Derived {
+  const common = { symbol: 'b_v', value: fitted.slopes[place]?.value ?? 0, unit: units.slope } as const;
+  if (fitted.slopes.length > 1) {
+    return measured({
+      ...common,
+      formula: 'slope by least squares, the other predictor kept',
+      entries: [countEntry(fitted.points), ...fittedEntries(fitted, units)],
+    });
+  }
+  const correlation = measured({
+    symbol: 'r_e',
+    value: Math.sign(common.value) * Math.sqrt(fitted.determination ?? 0),
+    unit: '-',
+    formula: 'correlation of what was varied and what came out',
+    entries: fittedEntries(fitted, units),
+  });
+  return measured({
+    ...common,
+    formula: 'r_e · s_Y/s_V',
+    entries: [
+      entryFrom(correlation),
+      entryFrom(responseSpread(fitted, units.response)),
+      entryFrom(predictorSpread(fitted, units.predictor)),
+    ],
+  });
+}
+
+function slopeDeviation(fitted: LinearFit, { place, units }: SlopeQuestion): Derived {
+  const residual = entryFrom(residualOf(fitted, units));
+  const n = countEntry(fitted.points);
+  const common = {
+    symbol: 'u_bs',
+    value: fitted.slopes[place]?.deviation ?? 0,
+    unit: units.slope,
+  } as const;
+  return fitted.slopes.length === 1
+    ? measured({
+        ...common,
+        formula: 's_e/(s_V · √(n_t − 1))',
+        entries: [residual, entryFrom(predictorSpread(fitted, units.predictor)), n],
+      })
+    : measured({
+        ...common,
+        formula: 'standard deviation of a slope by least squares',
+        entries: [residual, n, ...fittedEntries(fitted, units)],
+      });
 }
 
 /**
@@ -89,48 +143,16 @@ export function determinationOf(fitted: LinearFit, unit: CoreUnit): Derived | un
  * @returns b and its ends, in the unit of the slope
  * @source nist-handbook linear least squares
  */
-export function slopeOf(fitted: LinearFit, { place, units, confidence }: SlopeQuestion): Estimated {
-  const { value = 0, deviation = 0 } = fitted.slopes[place] ?? {};
-  const alone = fitted.slopes.length === 1;
-  const predictorSpread = entry(
-    's_V',
-    ownLength(fitted, place) / Math.sqrt(fitted.points - 1),
-    units.predictor,
-  );
-  const n = countEntry(fitted.points);
-  const correlation = Math.sign(value) * Math.sqrt(fitted.determination ?? 0);
-  const slope = measured({
-    symbol: 'b_v',
-    value,
-    unit: units.slope,
-    formula: alone ? 'r_e · s_Y/s_V' : 'slope by least squares, the other predictor kept',
-    entries: alone
-      ? [
-          entry('r_e', correlation, '-'),
-          entry('s_Y', spreadOf(fitted.fit.totalSquares, fitted), units.response),
-          predictorSpread,
-        ]
-      : [n],
-  });
-  const uncertainty = measured({
-    symbol: 'u_bs',
-    value: deviation,
-    unit: units.slope,
-    formula: alone ? 's_e/(s_V · √(n_t − 1))' : 'standard deviation of a slope by least squares',
-    entries: alone ? [entryFrom(residualOf(fitted, units.response)), predictorSpread, n] : [n],
-  });
-  const t = studentQuantile((1 + confidence) / 2, fitted.degrees);
-  const entries = [
-    entryFrom(slope),
-    entry('t_q', t, '-'),
-    entryFrom(uncertainty),
-    entry('γ', confidence, '-'),
-  ];
+export function slopeOf(fitted: LinearFit, question: SlopeQuestion): Estimated {
+  const slope = slopeWay(fitted, question);
+  const uncertainty = slopeDeviation(fitted, question);
+  const t = quantileOfFit(fitted, question.confidence);
+  const entries = [entryFrom(slope), entryFrom(t), entryFrom(uncertainty)];
   const end = (symbol: 'b_low' | 'b_high', sign: 1 | -1): Derived =>
     measured({
       symbol,
-      value: value + sign * t * deviation,
-      unit: units.slope,
+      value: slope.value + sign * t.value * uncertainty.value,
+      unit: question.units.slope,
       formula: sign === 1 ? 'b_v + t_q · u_bs' : 'b_v − t_q · u_bs',
       entries,
     });

@@ -7,6 +7,7 @@ import r from '../../fixtures/r-statistics/samples.json';
 import { documentWithTests, resolvedWithTests, testRecord } from '../../support/bench-tests.ts';
 import { answerableJoint, insertRecord } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const TEST = resolvedWithTests(documentWithTests([testRecord()])).bench[0];
 if (TEST === undefined) throw new Error('the test was not resolved');
@@ -132,6 +133,23 @@ describe('strengthGroups', () => {
       ['pull-out', 'length', ['usual', 'slim'], 1],
       ['torque-out', 'length', ['usual'], 0],
     ]);
+  });
+  test('lead from slope, power and band back to the readings of the coupons', () => {
+    const tests = [...TESTS, { insert: 'short', value: 77 }, { insert: 'usual', value: 96, leverRatio: 1.1 }];
+    const group = groupsOf(tests, 'length').find(({ points }) => points.length === 4);
+    const found = fitted(strengthFit(group?.points ?? [], LENGTH));
+    const size = group?.points[0];
+    if (size === undefined) throw new Error('no coupon');
+    const { expected, next } = strengthBand(found, size);
+    const { slope, power } = found.growth[0] ?? {};
+    const shown = [expected, next.low, next.high, found.residual, slope?.low, power?.low, power?.high];
+    expectWays(shown.filter((one) => one !== undefined));
+    const [correlation, spread] = power?.value.entries ?? [];
+    expect(correlation?.from?.entries.map(({ symbol }) => symbol)).toEqual(['m_v1', 'm_Y']);
+    const reading = spread?.from?.entries[3]?.from;
+    expect(reading).toMatchObject({ formula: 'ln(R_w)', entries: [{ from: { formula: 'W_r · i_L' } }] });
+    expectRelative(reading?.entries[0]?.value ?? 0, 96 * 9.80665 * 1.1);
+    expect(expected.entries.find(({ symbol }) => symbol === 'v_1')?.from?.symbol).toBe('L_k');
   });
   test('keep nothing over both', () => {
     expect(told('both')).toEqual([

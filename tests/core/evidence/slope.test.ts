@@ -3,6 +3,7 @@ import { type LinearFit, linearRegression } from '../../../src/core/evidence/lin
 import { determinationOf, residualOf, slopeOf } from '../../../src/core/evidence/slope.ts';
 import strd from '../../fixtures/nist-strd/sets.json';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const UNITS = { response: 'N', predictor: 'mm', slope: 'N/mm' } as const;
 const fitOf = (rows: readonly (readonly number[])[]): LinearFit => {
@@ -22,6 +23,27 @@ describe('slopeOf', () => {
     expectRelative(value.value, Number(slope), 1e-11);
     expectPublished((high.value - value.value) / Number(deviation), '2.0322');
     expectPublished((value.value - low.value) / Number(deviation), '2.0322');
+  });
+  test('leads to correlation, spreads and the quantile of 2 degrees of freedom', () => {
+    const { value, high } = slopeOf(
+      fitOf([
+        [7.1, 1],
+        [9.3, 2.2],
+        [8.8, 3.1],
+        [11.9, 4],
+      ]),
+      {
+        place: 0,
+        units: UNITS,
+        confidence: 0.95,
+      },
+    );
+    expectWays([value, high]);
+    // t of 0.975 with 4 − 1 − 1 degrees of freedom, printed tables: 4.303
+    const quantile = high.entries[1];
+    expectPublished(quantile?.value ?? 0, '4.303');
+    expect(quantile?.from?.formula).toBe('t(p_γ, ν_f)');
+    expect(quantile?.from?.entries[1]?.from?.formula).toBe('n_t − 1 − k_p');
   });
   test('takes the unit of the slope, and is measured', () => {
     const { value } = slopeOf(NORRIS, { place: 0, units: UNITS, confidence: 0.95 });
@@ -57,7 +79,7 @@ describe('slopeOf', () => {
 
 describe('determinationOf', () => {
   test('is the certified R² of Norris (NIST StRD)', () => {
-    expectRelative(determinationOf(NORRIS, 'N')?.value ?? 0, Number(norris.determination), 1e-14);
+    expectRelative(determinationOf(NORRIS, UNITS)?.value ?? 0, Number(norris.determination), 1e-14);
   });
   test('is nothing where all values are equal', () => {
     expect(
@@ -67,7 +89,7 @@ describe('determinationOf', () => {
           [8, 2],
           [8, 4],
         ]),
-        'N',
+        UNITS,
       ),
     ).toBeUndefined();
   });
@@ -75,6 +97,6 @@ describe('determinationOf', () => {
 
 describe('residualOf', () => {
   test('is the certified residual standard deviation of Norris (NIST StRD)', () => {
-    expectRelative(residualOf(NORRIS, 'N').value ** 2 * 34, Number(norris.residualSquares), 1e-11);
+    expectRelative(residualOf(NORRIS, UNITS).value ** 2 * 34, Number(norris.residualSquares), 1e-11);
   });
 });
