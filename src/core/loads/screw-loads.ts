@@ -1,7 +1,7 @@
-import { type Derived, entry } from '../sources/derived.ts';
+import { type Derived, entryBy } from '../sources/derived.ts';
 import { inPlaneForces } from './in-plane.ts';
 import { outOfPlanePulls, type Pivot } from './out-of-plane.ts';
-import { centroidOf, type ScrewPattern, screwPositions } from './pattern.ts';
+import { centroidOf, type ScrewPattern, type ScrewPosition, screwPositions } from './pattern.ts';
 
 /** Smaller than this a load is binary dust of arms that cancel, N. */
 const DUST = 1e-6;
@@ -33,6 +33,13 @@ export interface PatternLoads {
   readonly shear: Derived;
 }
 
+/** About x, y and z, N·mm. */
+export interface Moments {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
 /**
  * Moments of a load about the centroid of the screws.
  *
@@ -43,10 +50,7 @@ export interface PatternLoads {
  * @returns moments about x, y and z [N·mm]
  * @source elasticity statics
  */
-export function momentsAbout(
-  load: PartLoad,
-  centre: { readonly x: number; readonly y: number },
-): { readonly x: number; readonly y: number; readonly z: number } {
+export function momentsAbout(load: PartLoad, centre: { readonly x: number; readonly y: number }): Moments {
   const { force, at, moment } = load;
   const x = at.x - centre.x;
   const y = at.y - centre.y;
@@ -91,36 +95,50 @@ export function screwLoads(pattern: ScrewPattern, load: PartLoad, pivot: Pivot):
       shear: withoutDust(shear ? Math.hypot(shear.x, shear.y) : 0),
     };
   });
-  return { screws, pull: greatestPull(screws, load, moments), shear: greatestShear(screws, load, moments) };
+  const on = { pattern, load, pivot };
+  return { screws, pull: greatestPull(screws, on), shear: greatestShear(shears, on) };
 }
 
-type Moments = ReturnType<typeof momentsAbout>;
+/** A load on a pattern. */
+export interface LoadOnPattern {
+  readonly pattern: ScrewPattern;
+  readonly load: PartLoad;
+  readonly pivot: Pivot;
+}
 
-const greatestPull = (screws: readonly ScrewLoad[], load: PartLoad, moments: Moments): Derived => ({
-  symbol: 'P',
-  value: Math.max(0, ...screws.map(({ pull }) => pull)),
-  unit: 'N',
-  formula: screws.length === 1 ? 'F_z + M_x/L_y + M_y/L_x' : 'max(F_z/n + M_x · L_y/ΣL_y² + M_y · L_x/ΣL_x²)',
-  entries: [
-    entry('F_z', load.force.pull, 'N'),
-    entry('n', screws.length, '-'),
-    entry('M_x', moments.x, 'N·mm'),
-    entry('M_y', moments.y, 'N·mm'),
-  ],
-  source: 'nasa-rp-1228',
-  standing: 'published',
-});
+/** Place of the largest in a list. */
+const placeOfLargest = (values: readonly number[]): number => values.indexOf(Math.max(...values));
 
-const greatestShear = (screws: readonly ScrewLoad[], load: PartLoad, moments: Moments): Derived => ({
-  symbol: 'Q',
-  value: Math.max(...screws.map(({ shear }) => shear)),
-  unit: 'N',
-  formula: 'max |V/n + M_z · r/Σr²|',
-  entries: [
-    entry('V', Math.hypot(load.force.x, load.force.y), 'N'),
-    entry('n', screws.length, '-'),
-    entry('M_z', moments.z, 'N·mm'),
-  ],
-  source: 'shigley',
-  standing: 'published',
-});
+function greatestPull(screws: readonly ScrewLoad[], on: LoadOnPattern): Derived {
+  const pulls = screws.map(({ pull }) => pull);
+  const index = placeOfLargest(pulls);
+  const worst = pulls[index] ?? 0;
+  return {
+    symbol: 'P',
+    value: Math.max(0, worst),
+    unit: 'N',
+    formula: worst === 0 ? '0, nothing pulls at a screw' : 'max(0, F_s)',
+    entries: [entryBy('F_s', worst, 'N', (steps) => steps.pullOnScrew({ ...on, index }))],
+    source: 'nasa-rp-1228',
+    standing: 'published',
+  };
+}
+
+function greatestShear(shears: readonly ScrewPosition[], on: LoadOnPattern): Derived {
+  const sizes = shears.map(({ x, y }) => withoutDust(Math.hypot(x, y)));
+  const index = placeOfLargest(sizes);
+  const worst = sizes[index] ?? 0;
+  const { x, y } = shears[index] ?? { x: 0, y: 0 };
+  return {
+    symbol: 'Q',
+    value: worst,
+    unit: 'N',
+    formula: worst === 0 ? '0, nothing acts across a screw' : '√(Q_x² + Q_y²)',
+    entries: [
+      entryBy('Q_x', x, 'N', (steps) => steps.shearOnScrew({ ...on, index }).x),
+      entryBy('Q_y', y, 'N', (steps) => steps.shearOnScrew({ ...on, index }).y),
+    ],
+    source: 'shigley',
+    standing: 'published',
+  };
+}

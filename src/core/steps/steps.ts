@@ -8,6 +8,7 @@ import { hostCompliance } from '../joint/host-compliance-steps.ts';
 import { lidCompliance } from '../joint/lid-compliance-steps.ts';
 import { screwCompliance } from '../joint/screw-compliance-steps.ts';
 import { screwLengthWays } from '../joint/screw-length-ways.ts';
+import { pullOnScrew, shearOnScrew } from '../loads/worst-screw.ts';
 import { innerDiameter, ringRatio } from '../pull-out/boss-steps.ts';
 import { characteristicQuantile, priorDeviation, widerDeviation } from '../pull-out/scatter-steps.ts';
 import { creepFactorWay, mostCreep } from '../relaxation/creep-ways.ts';
@@ -20,6 +21,8 @@ declare module '../sources/derived.ts' {
     readonly rectangularSpread: typeof rectangularSpread;
     readonly lineSpacing: typeof lineSpacing;
     readonly screwLengthWays: typeof screwLengthWays;
+    readonly pullOnScrew: typeof pullOnScrew;
+    readonly shearOnScrew: typeof shearOnScrew;
     readonly diameterSolved: typeof diameterSolved;
     readonly expectedBore: typeof expectedBore;
     readonly boreScatter: typeof boreScatter;
@@ -46,6 +49,8 @@ const STEPS: Steps = {
   readingScatter,
   rectangularSpread,
   diameterSolved,
+  shearOnScrew,
+  pullOnScrew,
   screwLengthWays,
   lineSpacing,
   expectedBore,
