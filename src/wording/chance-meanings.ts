@@ -18,6 +18,8 @@ export const CHANCE_MEANINGS = {
   k_q: 'joints below that step',
   h_q: 'joints in that step',
   w_q: 'width of a step of force',
+  n_w: 'steps of force up to the greatest one',
+  'p@z_j': 'share of all that lies below',
   μ_Gl: 'lower end of the friction in the thread',
   μ_Gh: 'upper end of the friction in the thread',
   μ_Kl: 'lower end of the friction under the head',
@@ -27,6 +29,4 @@ export const CHANCE_MEANINGS = {
   s_δ: 'standard deviation of the tool, over its setting',
   R_l: 'lower end of the share of the clamp force that is left',
   R_u: 'upper end of the share of the clamp force that is left',
-  m_l: 'mean of the logarithm of what is lost over what is left',
-  s_l: 'standard deviation of that logarithm',
 } as const satisfies Readonly<Record<string, string>>;

@@ -1,39 +1,90 @@
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
-import { type Chance, chanceInterval, SAMPLING_END } from './chance-result.ts';
+import { normalQuantileWay } from '../numerics/quantile-ways.ts';
+import {
+  type Derived,
+  type Entry,
+  entry,
+  entryAs,
+  entryFrom,
+  withWayChanged,
+  withWays,
+} from '../sources/derived.ts';
+import { type Chance, chanceInterval } from './chance-result.ts';
 import type { DrawnFrom } from './drawn-from.ts';
+import { TOOL_SHARE } from './scatter.ts';
 
 /** How the joints that were counted came about. */
 export interface Draw {
   /** That the joints are drawn from; the same seed gives the same counts. */
   readonly seed: number;
-  /** Setting of the tool, N·mm. */
-  readonly torque: number;
+  /** Setting of the tool [N·mm], with the way to it where it was not only tried. */
+  readonly torque: Entry;
   readonly from: DrawnFrom;
 }
 
 const PER = 1000;
 const OWN = { source: 'own-model', standing: 'estimate' } as const;
 
-/** The joints that something was true of, with what they were drawn from. */
-function countedJoints({ count, samples }: Chance, { seed, torque, from }: Draw): Derived {
+/** What joints were drawn from. */
+function drawEntries(samples: number, { seed, torque, from }: Draw): readonly Entry[] {
   const ranges = [from.threadFriction, from.headFriction, from.slipFriction, from.preloadLeft];
+  return [
+    entry('n_j', samples, '-'),
+    entry('s_j', seed, '-'),
+    entryAs('T_j', torque),
+    ...ranges.flatMap((range) => (range ? [entryFrom(range.low), entryFrom(range.high)] : [])),
+    entryFrom(from.toolDeviation),
+    entryFrom(from.expectedBore),
+    entryFrom(from.boreDeviation),
+    entryFrom(from.knurlDiameter),
+    entryFrom(from.knurlDeviation),
+  ];
+}
+
+/** The joints that something was true of, with what they were drawn from. */
+const countedJoints = ({ count, samples }: Chance, draw: Draw): Derived => ({
+  symbol: 'k_j',
+  value: count,
+  unit: '-',
+  formula: 'counted among the joints drawn from the seed',
+  entries: drawEntries(samples, draw),
+  ...OWN,
+});
+
+/** How each number of a quantile of forces was counted. */
+const COUNTED_FORCES: Readonly<Record<string, string>> = {
+  i_q: 'steps of force, counted up to the one in which the share p_q is passed',
+  k_q: 'joints drawn from the seed, counted below that step',
+  h_q: 'joints drawn from the seed, counted in that step',
+  F_top: 'force beyond all but the rarest of the joints drawn',
+};
+
+/**
+ * A quantile of forces with what its joints were drawn from; see forceQuantile.
+ *
+ * @param quantile - of the forces of a sampling [N]
+ * @param samples - joints drawn [-]
+ * @param draw - seed, setting, ranges drawn from
+ * @returns the same quantile [N], its counts leading to the draw
+ * @source own-model counts of forces
+ */
+export function drawnQuantile(quantile: Derived, samples: number, draw: Draw): Derived {
+  const drawn = drawEntries(samples, draw);
+  const counted = (derived: Derived): Derived =>
+    withWays(
+      derived,
+      Object.fromEntries(
+        derived.entries.flatMap(({ symbol, value, unit }): [string, Derived][] => {
+          const formula = COUNTED_FORCES[symbol];
+          return formula === undefined
+            ? []
+            : [[symbol, { symbol, value, unit, formula, entries: drawn, ...OWN }]];
+        }),
+      ),
+    );
+  const { entries, ...rest } = counted(quantile);
   return {
-    symbol: 'k_j',
-    value: count,
-    unit: '-',
-    formula: 'counted among the joints drawn from the seed',
-    entries: [
-      entry('n_j', samples, '-'),
-      entry('s_j', seed, '-'),
-      entry('T_j', torque, 'N·mm'),
-      ...ranges.flatMap((range) => (range ? [entryFrom(range.low), entryFrom(range.high)] : [])),
-      entryFrom(from.toolDeviation),
-      entryFrom(from.expectedBore),
-      entryFrom(from.boreDeviation),
-      entryFrom(from.knurlDiameter),
-      entryFrom(from.knurlDeviation),
-    ],
-    ...OWN,
+    ...rest,
+    entries: entries.map((one) => (one.symbol === 'w_q' ? withWayChanged(one, counted) : one)),
   };
 }
 
@@ -88,7 +139,11 @@ export function endsInThousand(
     value: PER * value,
     unit: '-',
     formula: `1,000 · (p_j + z_j²/(2 · n_j) ${sign} z_j · √(p_j · (1 − p_j)/n_j + z_j²/(4 · n_j²)))/(1 + z_j²/n_j)`,
-    entries: [entryFrom(share), entry('n_j', chance.samples, '-'), entry('z_j', SAMPLING_END, '-')],
+    entries: [
+      entryFrom(share),
+      entry('n_j', chance.samples, '-'),
+      entryFrom(normalQuantileWay('z_j', TOOL_SHARE)),
+    ],
     ...OWN,
   });
   const { low, high } = chanceInterval(chance);

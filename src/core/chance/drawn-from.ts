@@ -1,10 +1,11 @@
 import { boreScatter, expectedBore } from '../joint/bore-steps.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { Tightening } from '../joint/tightening.ts';
+import { normalQuantileWay } from '../numerics/quantile-ways.ts';
 import type { FrictionCondition, FrictionRange } from '../screws/screw.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { CreepScatter } from './creep-scatter.ts';
-import { type Growth, RANGE_END, TOOL_END, toolScatter } from './scatter.ts';
+import { TOOL_SHARE, toolScatter } from './scatter.ts';
 
 /** Both ends of a range. */
 export interface DrawnRange {
@@ -56,7 +57,7 @@ export function drawnFrom({ joint, tightening, slipFriction, lost }: Ranges): Dr
       ? { slipFriction: rangeOfCondition({ low: 'μ_sl', high: 'μ_sh' }, slipFriction, friction) }
       : {}),
     toolDeviation: deviationOfTool(joint.tool.deviation),
-    ...(lost.deviation > 0 ? { preloadLeft: rangeLeft(lost, left.from) } : {}),
+    ...(lost.deviation > 0 ? { preloadLeft: rangeLeft(left.from) } : {}),
     expectedBore: expectedBore(joint, bore),
     boreDeviation: boreScatter(joint, { drawn: entryFrom(bore.drawn) }),
     knurlDiameter: knurlDiameter.estimate,
@@ -87,31 +88,25 @@ const deviationOfTool = (deviation: number): Derived => ({
   value: toolScatter(deviation),
   unit: '-',
   formula: 'δ/z_j',
-  entries: [entry('δ', deviation, '-'), entry('z_j', TOOL_END, '-')],
+  entries: [entry('δ', deviation, '-'), entryFrom(normalQuantileWay('z_j', TOOL_SHARE))],
   source: 'iso-6789',
   standing: 'estimate',
 });
 
-/** Shares that are left after a loss: the ends that growthBetween went through. */
-function rangeLeft({ median, deviation }: Growth, left: Derived): DrawnRange {
-  const mean = Math.log(median);
-  const end = (symbol: string, logarithm: number, written: string): Derived => ({
+/** Shares that are left after a loss: a lognormal loss through both ends of what is known gives them back. */
+function rangeLeft(left: Derived): DrawnRange {
+  const { low, high } = left.range ?? { low: left.value, high: left.value };
+  const end = (symbol: string, value: number, formula: string): Derived => ({
     symbol,
-    value: 1 / (1 + Math.exp(logarithm)),
+    value,
     unit: '-',
-    formula: written,
-    entries: [
-      entry('m_l', mean, '-'),
-      entry('s_l', deviation, '-'),
-      entry('z_r', RANGE_END, '-'),
-      entryFrom(left),
-    ],
+    formula,
+    entries: [entryFrom(left)],
     source: 'own-model',
     standing: 'estimate',
   });
-  const reach = RANGE_END * deviation;
   return {
-    low: end('R_l', mean + reach, '1/(1 + exp(m_l + z_r · s_l))'),
-    high: end('R_u', mean - reach, '1/(1 + exp(m_l − z_r · s_l))'),
+    low: end('R_l', low, 'least that is left, at the ends of what is known of the plastics'),
+    high: end('R_u', high, 'most that is left, at the ends of what is known of the plastics'),
   };
 }

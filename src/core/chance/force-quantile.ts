@@ -1,4 +1,4 @@
-import { type Derived, type Entry, entry } from '../sources/derived.ts';
+import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import type { ForceBins } from './force-bins.ts';
 
 /**
@@ -26,13 +26,23 @@ export function forceQuantile(from: ForceBins, share: number): Derived {
         entry('i_q', bin, '-'),
         entry('k_q', below, '-'),
         entry('h_q', count, '-'),
-        entry('w_q', width, 'N'),
+        entryFrom(widthOf(top, bins.length)),
       ]);
     }
     below += count;
   }
   return quantile(top, 'F_top', [...common, entry('k_q', below, '-'), entry('F_top', top, 'N')]);
 }
+
+const widthOf = (top: number, steps: number): Derived => ({
+  symbol: 'w_q',
+  value: top / steps,
+  unit: 'N',
+  formula: 'F_top/n_w',
+  entries: [entry('F_top', top, 'N'), entry('n_w', steps, '-')],
+  source: 'own-model',
+  standing: 'estimate',
+});
 
 const quantile = (value: number, formula: string, entries: readonly Entry[]): Derived => ({
   symbol: 'F_q',

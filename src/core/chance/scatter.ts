@@ -18,8 +18,11 @@ export const WITHIN = WITHIN_SETUP / PRIOR_DEVIATION;
 /** 95 % quantile of the normal distribution, [-]: a friction range holds 9 of 10, so 1 of 20 lies beyond each end. */
 export const RANGE_END = normalQuantile(0.95);
 
+/** Share below the upper end of what holds 95 of 100, as many below as above, [-]. */
+export const TOOL_SHARE = 0.975;
+
 /** Deviations that hold 95 of 100 tools between −δ and +δ, [-]. */
-export const TOOL_END = normalQuantile(0.975);
+export const TOOL_END = normalQuantile(TOOL_SHARE);
 
 /** Whose scatter a mode follows. Modes of one kind rise and fall together; different kinds do not know each other. */
 export type ScatterKind = 'knurl' | 'host' | 'clamped-part' | 'metal';

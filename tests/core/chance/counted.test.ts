@@ -1,14 +1,23 @@
 import { describe, expect, test } from 'vitest';
 import { chanceModel } from '../../../src/core/chance/chance-model.ts';
 import { chanceInterval, chanceOf } from '../../../src/core/chance/chance-result.ts';
-import { countInThousand, endsInThousand, oneAmong } from '../../../src/core/chance/counted.ts';
+import {
+  countInThousand,
+  drawnQuantile,
+  endsInThousand,
+  oneAmong,
+} from '../../../src/core/chance/counted.ts';
+import { countForce, emptyBins } from '../../../src/core/chance/force-bins.ts';
+import { forceQuantile } from '../../../src/core/chance/force-quantile.ts';
+import { entryFrom } from '../../../src/core/sources/derived.ts';
 import { evaluated } from '../../app/derivation/evaluate-formula.ts';
-import { answerableJoint, theInsert } from '../../support/joints.ts';
-import { expectRelative } from '../../support/published.ts';
+import { answerableJoint, given, theInsert } from '../../support/joints.ts';
+import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const draw = {
   seed: 77,
-  torque: 240,
+  torque: entryFrom(given('T_d', 240, 'N·mm')),
   from: chanceModel(answerableJoint({ gap_mm: 0.4, clamped: { material: 'petg' } }), theInsert(), 240)
     .drawnFrom,
 };
@@ -24,7 +33,7 @@ describe('countInThousand', () => {
       expect.arrayContaining([
         { symbol: 'n_j', value: 400, unit: '-' },
         { symbol: 's_j', value: 77, unit: '-' },
-        { symbol: 'T_j', value: 240, unit: 'N·mm' },
+        expect.objectContaining({ symbol: 'T_j', value: 240, from: draw.torque.from }),
         expect.objectContaining({ symbol: 'μ_Gl', from: draw.from.threadFriction.low }),
         expect.objectContaining({ symbol: 'R_u', from: draw.from.preloadLeft?.high }),
         expect.objectContaining({ symbol: 's', from: draw.from.boreDeviation }),
@@ -61,5 +70,29 @@ describe('oneAmong', () => {
       const found = oneAmong(chance, draw, counts);
       expectRelative(evaluated(found) ?? Number.NaN, found.value);
     }
+  });
+});
+
+describe('drawnQuantile', () => {
+  const bins = emptyBins(130);
+  for (const force of [11, 12.5, 40.7, 40.71, 40.72, 97, 101]) countForce(bins, force);
+  const quantile = forceQuantile(bins, 0.53);
+  const drawn = drawnQuantile(quantile, 7, draw);
+  const entryOf = (symbol: string) => drawn.entries.find((one) => one.symbol === symbol);
+  test('is the same number, and each count leads to seed and setting', () => {
+    expect(drawn).toMatchObject({ value: quantile.value, formula: quantile.formula });
+    for (const symbol of ['i_q', 'k_q', 'h_q']) {
+      expect(entryOf(symbol)?.from?.value).toBe(entryOf(symbol)?.value);
+      expect(entryOf(symbol)?.from?.entries).toContainEqual({ symbol: 's_j', value: 77, unit: '-' });
+    }
+    expectWays([drawn]);
+  });
+  test('has steps of the greatest force over their number: 130/3840 N', () => {
+    const width = entryOf('w_q')?.from;
+    expectPublished(width?.value ?? 0, '0.033854');
+    expect(width).toMatchObject({
+      formula: 'F_top/n_w',
+      entries: [{ from: { value: 130 } }, { value: 3840 }],
+    });
   });
 });

@@ -4,9 +4,9 @@ import type { DrawnFrom, DrawnRange } from '../../../src/core/chance/drawn-from.
 import type { Lognormal } from '../../../src/core/chance/scatter.ts';
 import { tighten } from '../../../src/core/joint/tightening.ts';
 import type { Derived } from '../../../src/core/sources/derived.ts';
-import { evaluated } from '../../app/derivation/evaluate-formula.ts';
 import { answerableJoint, type Changes, theInsert } from '../../support/joints.ts';
 import { expectRelative } from '../../support/published.ts';
+import { expectWays } from '../../support/ways.ts';
 
 const insert = theInsert();
 const overGap = answerableJoint({ gap_mm: 0.4, clamped: { material: 'petg' } });
@@ -52,6 +52,12 @@ describe('what joints were drawn from', () => {
     expectRelative(drawnFrom.preloadLeft?.low.value ?? 0, range?.low ?? Number.NaN);
     expectRelative(drawnFrom.preloadLeft?.high.value ?? 0, range?.high ?? Number.NaN);
   });
+  test('draws what is left of the clamp force between its ends: 9 of 10 losses over what is left', () => {
+    const { median, deviation } = model.lost;
+    const reach = Math.exp(NINE_OF_TEN * deviation);
+    expectRelative(drawnFrom.preloadLeft?.low.value ?? 0, 1 / (1 + median * reach));
+    expectRelative(drawnFrom.preloadLeft?.high.value ?? 0, 1 / (1 + median / reach));
+  });
   const PLACES: readonly Changes[] = [
     {},
     { holes: { existing: { diameter_mm: 4.37, known: 'as-measured' } } },
@@ -62,7 +68,7 @@ describe('what joints were drawn from', () => {
       chanceModel(answerableJoint(changes), insert, 240).drawnFrom,
     ).filter(({ formula, symbol }) => formula !== symbol);
     expect(all.length).toBeGreaterThan(3);
-    for (const one of all) expectRelative(evaluated(one) ?? Number.NaN, one.value, 1e-9);
+    expectWays(all);
   });
   test('leaves out what is not asked', () => {
     const joint = answerableJoint({ loads: { shear_N: 0 } });

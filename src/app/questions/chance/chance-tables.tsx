@@ -1,5 +1,6 @@
 import type { Chance } from '../../../core/chance/chance-result.ts';
 import type { Draw } from '../../../core/chance/counted.ts';
+import { entry } from '../../../core/sources/derived.ts';
 import { forceNumber, torqueNumber } from '../../../wording/amount.ts';
 import { Twin } from '../../charts/twin.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
@@ -58,7 +59,7 @@ export const ChanceTables = ({ result, curve, draw }: ChanceTablesProps) => (
             key={torque}
             name={torqueNumber(torque)}
             unit="N·m"
-            draw={{ ...draw, torque }}
+            draw={{ ...draw, torque: entry('T_j', torque, 'N·mm') }}
             counts={[
               ['harmed', harm],
               ['loose', loose],

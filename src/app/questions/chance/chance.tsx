@@ -1,7 +1,9 @@
 import { useMemo, useState } from 'react';
+import { type Draw, drawnQuantile } from '../../../core/chance/counted.ts';
 import type { Insert } from '../../../core/inserts/insert.ts';
 import type { JointAssessment } from '../../../core/joint/assessment.ts';
 import type { Joint } from '../../../core/joint/joint.ts';
+import { entryFrom } from '../../../core/sources/derived.ts';
 import { torqueText } from '../../../wording/amount.ts';
 import { linesOfDrawnFrom, sentenceOfForces, sentenceOfSampling } from '../../../wording/chance.ts';
 import { figure, plainText, type Sentence } from '../../../wording/sentence.ts';
@@ -17,7 +19,7 @@ import { curveTorques, derivedSettingOf, settingOf } from './curve-shapes.ts';
 import { ForceChart } from './force-chart.tsx';
 import { OutcomeTable } from './outcome-table.tsx';
 import { SamplingLine } from './sampling-line.tsx';
-import type { SamplingState } from './sampling-state.ts';
+import type { Sampled as Sampling, SamplingState } from './sampling-state.ts';
 import { SeedField } from './seed-field.tsx';
 import { useSampling } from './use-sampling.ts';
 import { useSeen } from './use-seen.ts';
@@ -77,15 +79,16 @@ function Findings({ found, isStale }: FindingsProps) {
   const { result, curve, question } = found;
   const { window, seed } = question;
   const { sign, words } = STANDINGS.estimate;
-  const draw = { seed, torque: result.torque, from: result.drawnFrom };
-  const setting = figure(derivedSettingOf(window), torqueText(result.torque));
+  const tool = derivedSettingOf(window);
+  const draw = { seed, torque: entryFrom(tool), from: result.drawnFrom };
+  const setting = figure(tool, torqueText(result.torque));
   return (
     <div className={isStale ? styles['stale'] : undefined} data-stale={isStale || undefined}>
       {isStale && <p className={styles['tag']}>Stale: sampled before the last change</p>}
       <DerivationRow slot="chance">
         <p className={styles['words']}>
           <Told sentence={sentenceOfSampling(result.samples, setting, window.kind === 'window')} />{' '}
-          <Told sentence={sentenceOfForces(result.clampForceQuantiles)} />{' '}
+          <Told sentence={sentenceOfForces(forcesOf(result, draw))} />{' '}
           <span className="line">
             {sign} {words}
           </span>
@@ -104,6 +107,15 @@ function Findings({ found, isStale }: FindingsProps) {
       </ul>
     </div>
   );
+}
+
+function forcesOf({ clampForceQuantiles, samples }: Sampling['result'], draw: Draw) {
+  const { low, median, high } = clampForceQuantiles;
+  return {
+    low: drawnQuantile(low, samples, draw),
+    median: drawnQuantile(median, samples, draw),
+    high: drawnQuantile(high, samples, draw),
+  };
 }
 
 function Drawn({ line }: { readonly line: Sentence }) {
