@@ -58,7 +58,6 @@ export const SERVICE_MEANINGS = {
   F_i: 'clamp force before the pull',
   P_0: 'pull that opens the joint',
   P_p: 'pull that yields the screw',
-  'F(t)/F_0': 'share of the clamp force left',
   c_h: 'how many times its first give the plastic at the insert has',
   c_hr: 'the same at the last re-tightening',
   c_l: 'how many times its first give the clamped part has',
