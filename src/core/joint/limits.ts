@@ -2,6 +2,7 @@ import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.t
 import type { Limit } from './assessment.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';
+import { pullEntry } from './load-entries.ts';
 import type { ActiveMode } from './torque-window.ts';
 
 /** A torque put in as the setting T, also where it is only the largest that the limits allow. */
@@ -69,16 +70,21 @@ export function leastClampForce(
   };
 }
 
-/** The pull that is given, as what is asked of the insert, N. */
-export const askedPull = (pull: number): Derived => ({
-  symbol: 'P',
-  value: pull,
-  unit: 'N',
-  formula: 'P',
-  entries: [entry('P', pull, 'N')],
-  source: 'own-model',
-  standing: 'estimate',
-});
+/** The pull on the screw, as what is asked of the insert, N. */
+export function askedPull(joint: Joint): Derived {
+  const pull = pullEntry(joint);
+  return (
+    pull.from ?? {
+      symbol: 'P',
+      value: pull.value,
+      unit: 'N',
+      formula: 'P',
+      entries: [pull],
+      source: 'own-model',
+      standing: 'estimate',
+    }
+  );
+}
 
 /**
  * What loads a mode at a torque.
@@ -106,14 +112,14 @@ export function demandOn(
   const common = { source: 'own-model', standing: 'estimate' } as const;
   switch (active.path) {
     case 'pull':
-      return askedPull(pull);
+      return askedPull(joint);
     case 'clamp':
       return {
         symbol: 'F_d',
         value: clampForce.value + pull,
         unit: 'N',
         formula: 'F_high + P',
-        entries: [entryFrom(clampForce), entry('P', pull, 'N')],
+        entries: [entryFrom(clampForce), pullEntry(joint)],
         ...common,
       };
     case 'torque':

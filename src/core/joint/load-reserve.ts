@@ -3,6 +3,7 @@ import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint } from './joint.ts';
 import { leastBy } from './least-by.ts';
+import { pullEntry } from './load-entries.ts';
 import { type ActiveMode, borneBy, forceOnMode } from './torque-window.ts';
 
 /** The mode that uses up its reserve first as the loads grow together. */
@@ -78,7 +79,7 @@ export function loadReserve(
     entry('S', joint.factors.limits, '-'),
     ...crept,
   ];
-  const pull = entry('P', joint.loads.pull, 'N');
+  const pull = pullEntry(joint);
   const tool = entry('δ', joint.tool.deviation, '-');
   const ways = {
     pull: { formula: wear === undefined ? 'R_k/S/P' : 'R_k/(S · c)/P', entries: [...common, pull] },

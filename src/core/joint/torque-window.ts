@@ -4,6 +4,7 @@ import { creepEntry } from '../relaxation/polymer-creep.ts';
 import { type Derived, type Entry, entry, entryFrom } from '../sources/derived.ts';
 import type { TorqueToForce } from './demand.ts';
 import type { Joint, TorqueTool } from './joint.ts';
+import { pullEntry, shearEntry } from './load-entries.ts';
 import type { Wear } from './sustained.ts';
 
 /** A mode with what it bears and what loads it in this joint. */
@@ -37,12 +38,7 @@ export function forceToStayClosed(joint: Joint, friction: number): Derived {
     value: Math.max(closed * pull, slip),
     unit: 'N',
     formula: 'max(S_c · P, P + S_c · Q/μ_s)',
-    entries: [
-      entry('S_c', closed, '-'),
-      entry('P', pull, 'N'),
-      entry('Q', shear, 'N'),
-      entry('μ_s', friction, '-'),
-    ],
+    entries: [entry('S_c', closed, '-'), pullEntry(joint), shearEntry(joint), entry('μ_s', friction, '-')],
     source: 'own-model',
     standing: 'estimate',
   };
@@ -137,7 +133,7 @@ export function torqueAllowedBy(active: ActiveMode, joint: Joint, conversion: To
     entry('δ', joint.tool.deviation, '-'),
   ];
   if (path === 'torque') entries.push(entryFrom(conversion.ways.threadShare));
-  else entries.push(entry('P', joint.loads.pull, 'N'), entryFrom(conversion.ways.slippery));
+  else entries.push(pullEntry(joint), entryFrom(conversion.ways.slippery));
   if (wear) entries.push(creepEntry(wear.creep, wear.hours), wear.left, entry('t', wear.hours, 'h'));
   const byForce = wear ? 'max(0, R_k/(S · c) − P)/R_F · k_low/(1 + δ)' : 'max(0, R_k/S − P) · k_low/(1 + δ)';
   return {

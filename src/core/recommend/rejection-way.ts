@@ -5,6 +5,7 @@ import { insertDimensions } from '../inserts/insert-dimensions.ts';
 import { assess } from '../joint/assess.ts';
 import { existingFinding } from '../joint/existing-finding.ts';
 import { boreOf } from '../joint/joint-bore.ts';
+import { pullEntry } from '../joint/load-entries.ts';
 import { screwLengthWays } from '../joint/screw-length-ways.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
@@ -104,12 +105,12 @@ function waysInHole(joint: AnswerableJoint, insert: Insert): Ways {
 }
 
 /** What the joint asks an insert to hold. */
-const askedOf = ({ factors, loads }: AnswerableJoint): Derived => ({
+const askedOf = (joint: AnswerableJoint): Derived => ({
   symbol: 'R_req',
-  value: factors.limits * loads.pull,
+  value: joint.factors.limits * joint.loads.pull,
   unit: 'N',
   formula: 'S · P',
-  entries: [entry('S', factors.limits, '-'), entry('P', loads.pull, 'N')],
+  entries: [entry('S', joint.factors.limits, '-'), pullEntry(joint)],
   source: 'own-model',
   standing: 'estimate',
 });

@@ -1,5 +1,6 @@
 import { slipFriction } from '../joint/demand.ts';
 import { leastClampForce } from '../joint/limits.ts';
+import { pullEntry, shearEntry } from '../joint/load-entries.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
 import type { Moment } from './moments.ts';
 import type { ClosedCheck } from './service-state.ts';
@@ -32,7 +33,7 @@ export function closedChecks(
       value: closed * relieved,
       unit: 'N',
       formula: 'S_c · (1 − Φ) · P',
-      entries: [entry('S_c', closed, '-'), entryFrom(share), entry('P', pull, 'N')],
+      entries: [entry('S_c', closed, '-'), entryFrom(share), pullEntry(joint)],
       source: 'shigley',
       standing: 'published',
     };
@@ -45,7 +46,7 @@ export function closedChecks(
       value: friction * Math.max(0, low.value - relieved),
       unit: 'N',
       formula: 'μ_s · max(0, F_low − (1 − Φ) · P)',
-      entries: [entry('μ_s', friction, '-'), entryFrom(low), entryFrom(share), entry('P', pull, 'N')],
+      entries: [entry('μ_s', friction, '-'), entryFrom(low), entryFrom(share), pullEntry(joint)],
       source: 'own-model',
       standing: 'estimate',
     };
@@ -54,7 +55,7 @@ export function closedChecks(
       value: closed * shear,
       unit: 'N',
       formula: 'S_c · Q',
-      entries: [entry('S_c', closed, '-'), entry('Q', shear, 'N')],
+      entries: [entry('S_c', closed, '-'), shearEntry(joint)],
       source: 'own-model',
       standing: 'estimate',
     };

@@ -1,5 +1,6 @@
 import type { Limit } from '../joint/assessment.ts';
 import { askedPull, asSetting, greatestClampForce } from '../joint/limits.ts';
+import { pullEntry } from '../joint/load-entries.ts';
 import { sustainedCapacity } from '../joint/sustained.ts';
 import type { ActiveMode } from '../joint/torque-window.ts';
 import { type Derived, entry, entryFrom } from '../sources/derived.ts';
@@ -55,14 +56,14 @@ function limitsAt(moment: Moment, torque: Derived): readonly Limit[] {
     const common = { source: 'own-model', standing: 'estimate' } as const;
     switch (active.path) {
       case 'pull':
-        return askedPull(pull);
+        return askedPull(joint);
       case 'clamp':
         return {
           symbol: 'F_d',
           value: high.value * left.value + share.value * pull,
           unit: 'N',
           formula: 'F_high · R_F + Φ · P',
-          entries: [entryFrom(high), entryFrom(left), entryFrom(share), entry('P', pull, 'N')],
+          entries: [entryFrom(high), entryFrom(left), entryFrom(share), pullEntry(joint)],
           ...common,
         };
       case 'torque': {
