@@ -37,8 +37,9 @@ const countCapitalised = (count: number): string => {
 /** Whether the coupons grow as the model has it. */
 export function sentenceOfGrowth({ of, power, modelPower, verdict }: Growth): Sentence {
   const name = DIMENSION_NAMES[of];
-  const law = modelPower === 1 ? `in proportion to the ${name}` : `with the square of the ${name}`;
-  const asked = said`The model lets strength grow ${law}: power ${String(modelPower)}.`;
+  const law = modelPower.value === 1 ? `in proportion to the ${name}` : `with the square of the ${name}`;
+  const inModel = figure(modelPower, decimalText(modelPower.value, 0), `Power of the ${name} in the model`);
+  const asked = said`The model lets strength grow ${law}: power ${inModel}.`;
   if (power === undefined || verdict === undefined) return asked;
   const { value } = power;
   const found = said`Yours goes with power ${figure(value, decimalText(value.value, 2), `Power of the ${name}`)}`;

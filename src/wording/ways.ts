@@ -1,5 +1,6 @@
 import type { Difference, Made, Respect } from '../core/bench/made-alike.ts';
 import type { ComparedBy } from '../core/bench/ways.ts';
+import type { Derived } from '../core/sources/derived.ts';
 import { fromCore } from '../core/units/convert.ts';
 import {
   decimalText,
@@ -12,6 +13,7 @@ import {
 } from './amount.ts';
 import { TEST_SETTING_NAMES } from './bench-tests.ts';
 import { AXIS_NAMES } from './names.ts';
+import { figure, type Sentence, said } from './sentence.ts';
 
 /** What coupons are compared by, as a choice. */
 export const COMPARED_BY_NAMES = {
@@ -117,6 +119,10 @@ export function sentenceOfVaried(differences: readonly Difference[], names: Name
   if (parts.length === 0) return '';
   return `Different among these coupons too: ${listed(parts)}.`;
 }
+
+/** What the number of coupons to make rests on, where none tells the scatter. */
+export const sentenceOfAssumedScatter = (scatter: Derived): Sentence =>
+  said`Where two coupons of neither way tell the scatter, it is taken as ${figure(scatter, decimalText(scatter.value, 2))} for the number to make.`;
 
 const listed = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { differencesOf, type Made } from '../../src/core/bench/made-alike.ts';
 import {
   type Growth,
+  modelPowerOf,
   type StrengthFit,
   strengthBand,
   strengthFit,
@@ -110,7 +111,8 @@ describe('a regression of strength', () => {
     const numbers = fits.flatMap((found) => {
       const { expected, mean, next } = strengthBand(found, { length: 4, diameter: 4.8 });
       return [
-        ...found.growth.flatMap(({ slope, power = slope }) => [
+        ...found.growth.flatMap(({ slope, power = slope, modelPower }) => [
+          modelPower,
           slope.value,
           slope.low,
           power.value,
@@ -140,9 +142,9 @@ describe('a regression of strength', () => {
     );
     expect(told({ ...growth, verdict: 'differs' })).toMatch(/does not agree: go by your coupons/);
     expect(told({ ...growth, verdict: 'open' })).toMatch(/do not even tell whether strength grows\.$/);
-    expect(told({ of: 'diameter', slope: growth.slope, modelPower: 2 })).toBe(
-      'The model lets strength grow with the square of the knurl diameter: power 2.',
-    );
+    expect(
+      told({ of: 'diameter', slope: growth.slope, modelPower: modelPowerOf('diameter', 'torque-out') }),
+    ).toBe('The model lets strength grow with the square of the knurl diameter: power 2.');
   });
   test('says of each refusal what would make one', () => {
     expect(sentenceOfNoFit({ kind: 'refused', code: 'too-few-points', points: 1, least: 3 }, 'length')).toBe(

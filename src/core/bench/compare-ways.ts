@@ -2,7 +2,7 @@ import { WITHIN_SETUP } from '../evidence/bond-prior.ts';
 import { compareGroups, type GroupComparison } from '../evidence/compare-groups.ts';
 import { countEntry, logarithmsOf, logDeviationOf, momentsOf, type Sample } from '../evidence/sample.ts';
 import { type TestsNeeded, testsNeeded } from '../evidence/sample-size.ts';
-import { type Derived, entryAs, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry, entryAs, entryFrom } from '../sources/derived.ts';
 import { type Difference, differencesOf, type Respect } from './made-alike.ts';
 import { CONFIDENCE, FALSE_ALARM } from './sample-report.ts';
 import type { ComparedBy, Way } from './ways.ts';
@@ -10,6 +10,17 @@ import type { ComparedBy, Way } from './ways.ts';
 /** Ratios of two ways that may be worth seeing, and the chance with which they shall be seen, [-] (estimate). */
 export const RATIOS_TO_SEE = [1.1, 1.2] as const;
 export const POWER = 0.8;
+
+/** Scatter of a way where no coupon tells it: that of any set-up. */
+export const ASSUMED_SCATTER: Derived = {
+  symbol: 's_y',
+  value: WITHIN_SETUP,
+  unit: '-',
+  formula: 's_0',
+  entries: [entry('s_0', WITHIN_SETUP, '-')],
+  source: 'own-model',
+  standing: 'estimate',
+};
 
 /** One way over another. */
 export interface WayComparison {
@@ -44,16 +55,14 @@ export function compareWays(ways: readonly Way[], against: number, by: ComparedB
     .filter((way) => way !== second)
     .map((way) => {
       const shared = sharedDeviation(way.sample, second.sample);
-      const deviation =
-        shared === undefined
-          ? { deviation: WITHIN_SETUP }
-          : { deviation: shared.value, deviationFrom: shared };
+      const deviationFrom = shared ?? ASSUMED_SCATTER;
+      const deviation = deviationFrom.value;
       return {
         way,
         against: second,
         comparison: compareGroups({ first: way.sample, second: second.sample, confidence: CONFIDENCE }),
         needed: RATIOS_TO_SEE.map((ratio) =>
-          testsNeeded({ ratio, ...deviation, falseAlarm: FALSE_ALARM }, POWER),
+          testsNeeded({ ratio, deviation, deviationFrom, falseAlarm: FALSE_ALARM }, POWER),
         ),
         scatter: shared === undefined ? 'assumed' : 'of-both',
         differences: differencesOf(way.tests, second.tests, NOT_ELSE[by]),

@@ -15,8 +15,8 @@ export interface Growth {
   readonly slope: Estimated;
   /** Power of the dimension that strength goes with, by a fit of logarithms; absent where there is none. */
   readonly power?: Estimated;
-  /** The model's. */
-  readonly modelPower: 1 | 2;
+  /** The model's: 1 or 2. */
+  readonly modelPower: Derived;
   /**
    * agrees: the interval holds the model's power and not 0; differs: it does not hold the model's; open: it holds both, so
    * that the coupons do not even tell whether strength grows.
@@ -47,9 +47,29 @@ export type StrengthFit =
   /** The coupons’ lengths and diameters go together, so that nobody can tell which of them counts. */
   | { readonly kind: 'refused'; readonly code: 'goes-with-the-other' };
 
-/** Power of each dimension in the model: shear on the knurl’s cylinder, and for a turned insert its lever. */
-const modelPowerOf = (dimension: Dimension, kind: TestKind): 1 | 2 =>
-  dimension === 'diameter' && kind === 'torque-out' ? 2 : 1;
+/**
+ * Power of a dimension in the model: shear on the knurl’s cylinder, and for a turned insert its lever.
+ *
+ *     F = η·τ·π·Dk·Lk·kb        T = F·Dk/2
+ *
+ * @param dimension - length or diameter
+ * @param kind - of the test
+ * @returns power [-]: 2 of the diameter that an insert is turned at, else 1
+ * @source own-model shear cylinder
+ */
+export function modelPowerOf(dimension: Dimension, kind: TestKind): Derived {
+  const turned = kind === 'torque-out';
+  const force = 'η · τ · π · D_k · L_k · k_b';
+  return {
+    symbol: 'p_m',
+    value: dimension === 'diameter' && turned ? 2 : 1,
+    unit: '-',
+    formula: `power of ${dimension === 'diameter' ? 'D_k' : 'L_k'} in ${turned ? `${force} · D_k/2` : force}`,
+    entries: [],
+    source: 'own-model',
+    standing: 'estimate',
+  };
+}
 
 /**
  * Regression of strength on length, on diameter, or on both.
@@ -152,7 +172,7 @@ function growthOf(
   if (powers.kind === 'refused') return { of, slope, modelPower };
   const power = slopeOf(powers, { place, units: OF_LOGARITHMS, confidence: CONFIDENCE });
   const holds = (value: number): boolean => power.low.value <= value && value <= power.high.value;
-  const verdict = !holds(modelPower) ? 'differs' : holds(0) ? 'open' : 'agrees';
+  const verdict = !holds(modelPower.value) ? 'differs' : holds(0) ? 'open' : 'agrees';
   return { of, slope, power, modelPower, verdict };
 }
 

@@ -93,6 +93,12 @@ describe('one way against another', () => {
     await user.click(screen.getByRole('button', { name: /^wet, 3, upper end of the ratio/ }));
     expect(screen.getByRole('region', { name: /^Derivation: wet, 3, upper end/ })).toBeVisible();
   });
+  test('opens the scatter that is taken where no coupon tells it', async () => {
+    const user = show([...pulls([81]), ...pulls([97], { batch: 'wet' })]);
+    await user.click(screen.getByRole('button', { name: /logarithms of the values, 0\.10,/ }));
+    const opened = screen.getByRole('region', { name: /^Derivation: .*0\.10/ });
+    expect(opened).toHaveTextContent('scatter within a set-up before any test');
+  });
   test('is not asked before there is a test', () => {
     show([]);
     expect(screen.queryByLabelText('Compare by')).not.toBeInTheDocument();
@@ -119,6 +125,16 @@ describe('strength over length and diameter', () => {
     expect(
       screen.getByText(/^The model lets strength grow in proportion to the knurled length/),
     ).toBeVisible();
+  });
+  test('opens the power of the model with the formula that has it', async () => {
+    const user = show(SIZES);
+    await user.click(screen.getByText(OPEN));
+    await user.click(
+      await screen.findByRole('button', { name: /power of the knurled length, in the model, 1,/ }),
+    );
+    expect(screen.getByRole('region', { name: /^Derivation: .*in the model/ })).toHaveTextContent(/power of/);
+    await user.click(screen.getByRole('button', { name: /Power of the knurled length in the model, 1,/ }));
+    expect(screen.getByRole('region', { name: /^Derivation: .*Power of .* in the model/ })).toBeVisible();
   });
   test('has its picture as a table, each number with its derivation', async () => {
     const user = show(SIZES);

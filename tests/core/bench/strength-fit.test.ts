@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { evidenceOf } from '../../../src/core/bench/evidence.ts';
-import { type StrengthFit, strengthBand, strengthFit } from '../../../src/core/bench/strength-fit.ts';
+import {
+  modelPowerOf,
+  type StrengthFit,
+  strengthBand,
+  strengthFit,
+} from '../../../src/core/bench/strength-fit.ts';
 import { type StrengthPoint, strengthGroups } from '../../../src/core/bench/strength-points.ts';
 import type { TestRecord } from '../../../src/storage/document.ts';
 import r from '../../fixtures/r-statistics/samples.json';
@@ -42,7 +47,7 @@ describe('strengthFit', () => {
       point(length, 5, 270 * length * (SHAKEN[place] ?? 1)),
     );
     const [growth] = fitted(strengthFit(points, LENGTH)).growth;
-    expect(growth).toMatchObject({ of: 'length', modelPower: 1, verdict: 'agrees' });
+    expect(growth).toMatchObject({ of: 'length', modelPower: { value: 1 }, verdict: 'agrees' });
     expect(growth?.power?.low.value).toBeLessThan(1);
     expect(growth?.power?.high.value).toBeGreaterThan(1);
     expect(growth?.slope.value.unit).toBe('N/mm');
@@ -67,10 +72,23 @@ describe('strengthFit', () => {
       [4.4, 5.6],
     ].map(([length = 0, diameter = 0]) => point(length, diameter, 41 * length * diameter ** 2));
     const { growth } = fitted(strengthFit(points, { ...BOTH, kind: 'torque-out' }));
-    expect(growth.map(({ modelPower }) => modelPower)).toEqual([1, 2]);
+    expect(growth.map(({ modelPower }) => modelPower.value)).toEqual([1, 2]);
     expectRelative(growth[0]?.power?.value.value ?? 0, 1, 1e-9);
     expectRelative(growth[1]?.power?.value.value ?? 0, 2, 1e-9);
     expect(growth[0]?.slope.value.unit).toBe('N');
+  });
+  test('names the power of a dimension in the model’s own formula: 2 only of a diameter that is turned at', () => {
+    const powers = (['length', 'diameter'] as const).flatMap((of) =>
+      (['pull-out', 'torque-out'] as const).map((kind) => modelPowerOf(of, kind)),
+    );
+    expect(powers.map(({ value }) => value)).toEqual([1, 1, 1, 2]);
+    for (const { formula, value } of powers) {
+      const [symbol = '', model = ''] = formula.replace('power of ', '').split(' in ');
+      // Doubled, the dimension makes the model’s product 2 to that power times as large.
+      const product = (size: number): number =>
+        model.split(/ · |\//u).reduce((so, factor) => so * (factor === symbol ? size : 1), 1);
+      expectRelative(product(2), 2 ** value);
+    }
   });
   test('counts the sizes that are told apart', () => {
     const points = [3.1, 3.15, 4.2, 4.25, 6.3].map((length) => point(length, 5, 200 * length));

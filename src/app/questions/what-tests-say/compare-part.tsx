@@ -98,7 +98,14 @@ function SetupWays({ setup, by }: { readonly setup: WaysOfSetup; readonly by: Co
         caption={`Strength over that of “${nameOf(below)}”, ${couponsText(below.sample.values.length)}`}
         slot={`ways ${keyOf(setup, by)}`}
       />
-      <WayNotes setup={setup} compared={compared} by={by} names={names} nameOf={nameOf} />
+      <WayNotes
+        setup={setup}
+        compared={compared}
+        by={by}
+        names={names}
+        nameOf={nameOf}
+        slot={`ways scatter ${keyOf(setup, by)}`}
+      />
     </>
   );
 }

@@ -82,7 +82,7 @@ function GrowthRows({ growth, of, slot, slopeText: text }: GrowthRowsProps) {
           of={of}
           value={power.value}
           ends={power}
-          model={decimalText(modelPower, 0)}
+          model={modelPower}
           text={(value) => decimalText(value, 2)}
         />
       )}
@@ -96,7 +96,7 @@ interface RowProps {
   readonly of: (name: string) => string;
   readonly value: Derived | string;
   readonly ends?: { readonly low: Derived; readonly high: Derived };
-  readonly model?: string;
+  readonly model?: Derived;
   readonly text: (value: number) => string;
 }
 
@@ -121,7 +121,17 @@ function Row({ name, slot, of, value, ends, model, text }: RowProps) {
             {shown(ends.low, `${name}, lower end`)} to {shown(ends.high, `${name}, upper end`)}
           </td>
         )}
-        {model === undefined ? <td data-empty>–</td> : <td data-name="model">{model}</td>}
+        {model === undefined ? (
+          <td data-empty>–</td>
+        ) : (
+          <td data-name="model">
+            <ComputedValue
+              derived={model}
+              text={decimalText(model.value, 0)}
+              label={`${of(`${name}, in the model`)}, ${decimalText(model.value, 0)}`}
+            />
+          </td>
+        )}
       </tr>
       <DerivationSlot name={own} columns={COLUMNS} />
     </DerivationRow>

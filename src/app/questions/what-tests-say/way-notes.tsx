@@ -1,8 +1,10 @@
-import type { WayComparison } from '../../../core/bench/compare-ways.ts';
+import { ASSUMED_SCATTER, type WayComparison } from '../../../core/bench/compare-ways.ts';
 import { SAME_BORE } from '../../../core/bench/made-alike.ts';
 import type { ComparedBy, Way, WaysOfSetup } from '../../../core/bench/ways.ts';
 import { decimalText, lengthText } from '../../../wording/amount.ts';
-import { type NamesOfWays, sentenceOfDifferences } from '../../../wording/ways.ts';
+import { type NamesOfWays, sentenceOfAssumedScatter, sentenceOfDifferences } from '../../../wording/ways.ts';
+import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
+import { Told } from '../../derivation/told.tsx';
 import styles from './what-tests-say.module.css';
 
 interface WayNotesProps {
@@ -11,10 +13,11 @@ interface WayNotesProps {
   readonly by: ComparedBy;
   readonly names: NamesOfWays;
   readonly nameOf: (way: Way) => string;
+  readonly slot: string;
 }
 
 /** What else differs, what is not among the values, and what the numbers rest on. */
-export function WayNotes({ setup, compared, by, names, nameOf }: WayNotesProps) {
+export function WayNotes({ setup, compared, by, names, nameOf, slot }: WayNotesProps) {
   const { held, unnamed } = setup;
   const differing = compared.filter(({ differences }) => differences.length > 0);
   return (
@@ -36,9 +39,12 @@ export function WayNotes({ setup, compared, by, names, nameOf }: WayNotesProps) 
         </li>
       )}
       {compared.some(({ scatter }) => scatter === 'assumed') ? (
-        <li>
-          Where two coupons of neither way tell the scatter, it is taken as 0.10 for the number to make.
-        </li>
+        <DerivationRow slot={slot}>
+          <li>
+            <Told sentence={sentenceOfAssumedScatter(ASSUMED_SCATTER)} />
+            <DerivationSlot name={slot} />
+          </li>
+        </DerivationRow>
       ) : null}
       {compared.length > 1 ? (
         <li>Each interval stands for itself: of twenty such rows about one misses the truth.</li>
