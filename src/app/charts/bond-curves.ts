@@ -42,7 +42,7 @@ const SHARES = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 /** Prior and posterior of the bond factor of the next joint of one size, over one axis from 0. */
 export function bondCurves(setup: SetupEvidence, size: string): BondCurves {
   const { priorMedian, tested, findings } = setup;
-  const before = { centre: Math.log(priorMedian), scale: PRIOR_DEVIATION, freedom: UNTESTED.freedom };
+  const before = { centre: Math.log(priorMedian), scale: PRIOR_DEVIATION, freedom: UNTESTED.freedom.value };
   const after = tested.bySize.get(size) ?? tested.unpulled;
   const marks = findings.flatMap(({ test, says, bond }): readonly BondMark[] =>
     test.insertId === size && bond !== undefined && (says === 'broke' || says === 'held')

@@ -11,7 +11,7 @@ import {
   UNTESTED,
 } from '../pull-out/bond.ts';
 import type { Capacity } from '../pull-out/limit.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entryFrom } from '../sources/derived.ts';
 import type { SetupEvidence } from './evidence.ts';
 
 /** The bond factor of the next joint of one size, or of the sizes that nobody pulled. */
@@ -91,7 +91,7 @@ export function bondRows({ setting, tested, findings }: SetupEvidence): BondRows
 
 function rowOfBond({ factor, scatter }: Pick<Bond, 'factor' | 'scatter'>, centre: number) {
   const { low, high } = bondInterval(
-    { centre, scale: scatter.deviation.value, freedom: scatter.freedom },
+    { centre, scale: scatter.deviation.value, freedom: scatter.freedom.value },
     INTERVAL_SHARE,
   );
   return {
@@ -134,7 +134,7 @@ export function bondBelow(
 }
 
 function belowOf({ factor, scatter }: Pick<Bond, 'factor' | 'scatter'>, share: number): Derived {
-  const t = studentQuantileWay('t', { share, freedom: entry('ν', scatter.freedom, '-') });
+  const t = studentQuantileWay('t', { share, freedom: scatter.freedom });
   return {
     symbol: 'η_p',
     value: factor.value * Math.exp(t.value * scatter.deviation.value),

@@ -24,7 +24,7 @@ export interface SampledMode {
 
 /** Degrees of freedom that the knurl's scatter is drawn with. */
 export const knurlFreedomOf = ({ bond }: Situation): number =>
-  Math.min(Math.round(bond.scatter.freedom), MOST_FREEDOM);
+  Math.min(Math.round(bond.scatter.freedom.value), MOST_FREEDOM);
 
 /**
  * Medians where warmth and creep are as expected, deviations that lead from there to the characteristic values, which

@@ -21,7 +21,8 @@ export const PRIOR_QUANTILE = studentQuantile(CHARACTERISTIC_SHARE, PRIOR_FREEDO
 
 /** How the logarithm of a capacity scatters from joint to joint: Student's t. */
 export interface LogScatter {
-  readonly freedom: number;
+  /** Degrees of freedom ν, [-]. */
+  readonly freedom: Entry;
   /** 95 % quantile at this freedom t, [-]. */
   readonly quantile: Entry;
   /** Scale s, [-]. */
@@ -34,9 +35,11 @@ const quantileEntry = (freedom: Entry): Entry =>
     steps.characteristicQuantile(freedom),
   );
 
+const PRIOR_FREEDOM_ENTRY = entry('ν', PRIOR_FREEDOM, '-');
+
 export const UNTESTED: LogScatter = {
-  freedom: PRIOR_FREEDOM,
-  quantile: quantileEntry(entry('ν', PRIOR_FREEDOM, '-')),
+  freedom: PRIOR_FREEDOM_ENTRY,
+  quantile: quantileEntry(PRIOR_FREEDOM_ENTRY),
   deviation: entryBy('s', PRIOR_DEVIATION, '-', (steps) => steps.priorDeviation()),
   source: 'own-model',
 };
@@ -127,26 +130,27 @@ export const untestedBond = (setting: SettingMethod): Bond => ({
  * @returns η [-] with its scatter
  * @source own-model posterior of the bond factor
  */
-export const testedBond = ({ centre, scale, freedom, coupons, origin }: Omit<TestedBond, 'broke'>): Bond => ({
-  factor: {
-    symbol: 'η',
-    value: Math.exp(centre),
-    unit: '-',
-    formula: 'exp(m_η)',
-    entries: [learned('m_η', centre, origin && ((steps) => steps.bondCentre({ value: centre, origin })))],
-    source: 'your-tests',
-    standing: 'measured',
-  },
-  scatter: {
-    freedom,
-    quantile: quantileEntry(
-      learned('ν', freedom, origin && ((steps) => steps.bondFreedom({ value: freedom, origin }))),
-    ),
-    deviation: learned('s', scale, origin && ((steps) => steps.bondDeviation({ value: scale, origin }))),
-    source: 'your-tests',
-  },
-  coupons,
-});
+export function testedBond({ centre, scale, freedom, coupons, origin }: Omit<TestedBond, 'broke'>): Bond {
+  const known = learned('ν', freedom, origin && ((steps) => steps.bondFreedom({ value: freedom, origin })));
+  return {
+    factor: {
+      symbol: 'η',
+      value: Math.exp(centre),
+      unit: '-',
+      formula: 'exp(m_η)',
+      entries: [learned('m_η', centre, origin && ((steps) => steps.bondCentre({ value: centre, origin })))],
+      source: 'your-tests',
+      standing: 'measured',
+    },
+    scatter: {
+      freedom: known,
+      quantile: quantileEntry(known),
+      deviation: learned('s', scale, origin && ((steps) => steps.bondDeviation({ value: scale, origin }))),
+      source: 'your-tests',
+    },
+    coupons,
+  };
+}
 
 const learned = (symbol: string, value: number, way: StepsWay | undefined): Entry =>
   way === undefined ? entry(symbol, value, '-') : entryBy(symbol, value, '-', way);

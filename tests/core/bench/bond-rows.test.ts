@@ -5,6 +5,7 @@ import type { TestRecord } from '../../../src/storage/document.ts';
 import { benchTest } from '../../support/bench-tests.ts';
 import { answerableJoint, theInsert } from '../../support/joints.ts';
 import { expectPublished, expectRelative } from '../../support/published.ts';
+import { expectWays, wayTo } from '../../support/ways.ts';
 
 const JOINT = answerableJoint();
 function setupOf(tests: readonly Partial<TestRecord>[]): SetupEvidence {
@@ -43,6 +44,12 @@ describe('bondRows', () => {
 });
 
 describe('bondBelow', () => {
+  test('leads from its quantile to the degrees of freedom, and from those to the coupons', () => {
+    const { after } = bondBelow(setupOf([{ value: 107 }, { value: 118 }]), 'usual', 0.3);
+    const quantile = wayTo(after.entries.find(({ symbol }) => symbol === 't'));
+    expect(wayTo(quantile?.entries[1])).toMatchObject({ formula: 'ν_0 + n_c', value: 6 });
+    expectWays([after]);
+  });
   test('is the estimate and its ends without tests: 0.433 for 1 in 20 (t of 4 degrees of freedom 2.1318)', () => {
     expectPublished(bondBelow(THREE, 'usual', 0.05).before.value, '0.433');
     expect(bondBelow(THREE, 'usual', 0.5).before.value).toBe(0.85);

@@ -46,7 +46,7 @@ describe('capacityDeviation', () => {
   );
   test('of a knurl that coupons were pulled of gives back the scale that they say', () => {
     const scatter = {
-      freedom: 9,
+      freedom: entry('ν', 9, '-'),
       quantile: entry('t', studentQuantile(0.95, 9), '-'),
       deviation: entry('s', 0.173, '-'),
       source: 'your-tests',
