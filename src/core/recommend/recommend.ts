@@ -1,5 +1,5 @@
 import type { Insert } from '../inserts/insert.ts';
-import { hopelessHole } from '../joint/existing-finding.ts';
+import { hopelessHole } from '../joint/existing-verdict.ts';
 import type { Joint } from '../joint/joint.ts';
 import { limitingMode } from '../joint/load-reserve.ts';
 import { noRoomAtAll, tooLittleRoom } from '../joint/room-for-insert.ts';

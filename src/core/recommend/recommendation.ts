@@ -1,5 +1,5 @@
 import type { JointAssessment, Stop } from '../joint/assessment.ts';
-import type { HopelessHole } from '../joint/existing-finding.ts';
+import type { HopelessHole } from '../joint/existing-verdict.ts';
 import type { NoRoom } from '../joint/room-for-insert.ts';
 
 /** Why an insert of the drawer is out for this joint, with the facts of the sentence. */

@@ -1,6 +1,7 @@
 import type { Insert } from '../inserts/insert.ts';
 import { insertDimensions } from '../inserts/insert-dimensions.ts';
-import { type ExistingFinding, verdictIn } from '../joint/existing-finding.ts';
+import type { ExistingFinding } from '../joint/existing-finding.ts';
+import { verdictIn } from '../joint/existing-verdict.ts';
 import { boreOf } from '../joint/joint-bore.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import type { HexNut } from '../screws/screw.ts';

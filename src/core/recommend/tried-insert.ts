@@ -1,6 +1,6 @@
 import type { HoleVerdict } from '../holes/hole-verdict.ts';
 import type { Insert } from '../inserts/insert.ts';
-import { verdictIn } from '../joint/existing-finding.ts';
+import { verdictIn } from '../joint/existing-verdict.ts';
 import { noRoomAtAll, tooLittleRoom } from '../joint/room-for-insert.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { type Tightening, tighten } from '../joint/tightening.ts';

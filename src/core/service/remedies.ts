@@ -1,5 +1,5 @@
 import type { Insert } from '../inserts/insert.ts';
-import { hopelessHole } from '../joint/existing-finding.ts';
+import { hopelessHole } from '../joint/existing-verdict.ts';
 import { tooLittleRoom } from '../joint/room-for-insert.ts';
 import type { AnswerableJoint } from '../joint/stop.ts';
 import { tighten } from '../joint/tightening.ts';
