@@ -96,17 +96,17 @@ const deviationOfTool = (deviation: number): Derived => ({
 /** Shares that are left after a loss: a lognormal loss through both ends of what is known gives them back. */
 function rangeLeft(left: Derived): DrawnRange {
   const { low, high } = left.range ?? { low: left.value, high: left.value };
-  const end = (symbol: string, value: number, formula: string): Derived => ({
+  const end = (symbol: string, value: number, of: 'least' | 'most'): Derived => ({
     symbol,
     value,
     unit: '-',
-    formula,
+    formula: `${of} that is left, at the ends of what is known of the plastics`,
     entries: [entryFrom(left)],
     source: 'own-model',
     standing: 'estimate',
   });
   return {
-    low: end('R_l', low, 'least that is left, at the ends of what is known of the plastics'),
-    high: end('R_u', high, 'most that is left, at the ends of what is known of the plastics'),
+    low: end('R_l', low, 'least'),
+    high: end('R_u', high, 'most'),
   };
 }

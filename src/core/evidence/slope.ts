@@ -79,7 +79,7 @@ export function determinationOf(fitted: LinearFit, units: Omit<FitUnits, 'slope'
  *
  * @param fitted - of linearRegression
  * @param question - which slope, units
- * @returns b in the unit of the slope
+ * @returns b in the unit of the slope [N/mm, N or -]
  * @source nist-handbook linear least squares
  */
 export function slopeWay(fitted: LinearFit, { place, units }: Omit<SlopeQuestion, 'confidence'>): Derived {

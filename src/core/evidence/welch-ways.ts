@@ -104,7 +104,7 @@ export function welchWays(
  * @param symbol - what the half is called
  * @param welch - the comparison
  * @param asked - its ways, confidence γ [-]
- * @returns h in the unit of the difference
+ * @returns h in the unit of the difference [N, N·mm or -]
  * @source welch-1947
  */
 export function halfWay(
