@@ -58,6 +58,8 @@ const UNITS: Readonly<Record<string, string>> = {
   's@α_A': '-',
   's -': '-',
   r_σ: '-',
+  z_r: '-',
+  Q_w: '-',
   m_η: '-',
   η_0: '-',
   u_μ: '-',
