@@ -21,24 +21,30 @@ export interface ComparedGroup {
 
 const MEASURED = { source: 'welch-1947', standing: 'measured' } as const;
 
+/** What is called how in the formulas, of the first group and of the second. */
+const SYMBOLS = {
+  1: { mean: 'm_1', deviation: 's_x1', logMean: 'm_y1', logDeviation: 's_y1', count: 'n_t1' },
+  2: { mean: 'm_2', deviation: 's_x2', logMean: 'm_y2', logDeviation: 's_y2', count: 'n_t2' },
+} as const;
+
 /** A group by its values, put in as the first or the second. */
 export const groupOf = (sample: Sample, place: 1 | 2): ComparedGroup => ({
-  mean: entryAs(`m_${place}`, entryFrom(meanOfSample(sample))),
+  mean: entryAs(SYMBOLS[place].mean, entryFrom(meanOfSample(sample))),
   deviation: entryAs(
-    `s_x${place}`,
+    SYMBOLS[place].deviation,
     entryFrom(deviationOfSample(sample, momentsOf(sample.values).deviation ?? 0)),
   ),
-  count: entryAs(`n_t${place}`, countEntry(sample.values.length)),
+  count: entryAs(SYMBOLS[place].count, countEntry(sample.values.length)),
 });
 
 /** A group by the logarithms of its values. */
 export const logGroupOf = (sample: Sample, place: 1 | 2): ComparedGroup => ({
-  mean: entryAs(`m_y${place}`, entryFrom(logMeanOf(sample))),
+  mean: entryAs(SYMBOLS[place].logMean, entryFrom(logMeanOf(sample))),
   deviation: entryAs(
-    `s_y${place}`,
+    SYMBOLS[place].logDeviation,
     entryFrom(logDeviationOf(sample, momentsOf(logarithmsOf(sample.values)).deviation ?? 0)),
   ),
-  count: entryAs(`n_t${place}`, countEntry(sample.values.length)),
+  count: entryAs(SYMBOLS[place].count, countEntry(sample.values.length)),
 });
 
 const varianceText = ({ deviation, count }: ComparedGroup): string => `${deviation.symbol}²/${count.symbol}`;
