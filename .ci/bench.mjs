@@ -32,11 +32,13 @@ const PAINT_BAR = 50;
 const QUIET = 700;
 /** How long to wait for the event itself. */
 const LONGEST = 5000;
-/** Exports rank(), which ranks 1,000 inserts once and returns a list with one entry for each of them. */
+/** The joints that ranking and sampling are measured with: the usual one, and the one that takes longest. */
+const JOINTS = ['usual', 'heavy'];
+/** Exports rank(joint), which ranks 1,000 inserts once and returns a list with one entry for each of them. */
 const RANKING_ENTRY = 'tests/bench/ranking.ts';
 const RANKED = 1000;
 const RANKING_BAR = 10;
-/** Exports sample(), which draws a million joints once and returns their number as `samples`. */
+/** Exports sample(joint), which draws a million joints once and returns their number as `samples`. */
 const CHANCE_ENTRY = 'tests/bench/chance.ts';
 const SAMPLED = 1_000_000;
 const CHANCE_BAR = 250;
@@ -70,13 +72,21 @@ async function benchRanking() {
   if (!existsSync(join(root, RANKING_ENTRY))) throw new Error(`${RANKING_ENTRY} is missing.`);
   const { rank } = /** @type {{ rank?: unknown }} */ (await importTypescript(RANKING_ENTRY));
   if (typeof rank !== 'function') throw new Error(`${RANKING_ENTRY} exports no function "rank".`);
+  for (const joint of JOINTS) rankTimes(rank, joint);
+}
+
+/**
+ * @param {Function} rank
+ * @param {string} joint
+ */
+function rankTimes(rank, joint) {
   /** @type {number[]} */
   const times = [];
   let first = Number.NaN;
   for (let run = 0; run < RANKING_WARM_UPS + REPEATS; run += 1) {
     const begin = performance.now();
     /** @type {unknown} */
-    const ranked = Reflect.apply(rank, undefined, []);
+    const ranked = Reflect.apply(rank, undefined, [joint]);
     const time = performance.now() - begin;
     if (run === 0) first = time;
     if (run >= RANKING_WARM_UPS) times.push(time);
@@ -85,7 +95,7 @@ async function benchRanking() {
     }
   }
   console.log(
-    `Ranking of ${RANKED} inserts, ${REPEATS} times after ${RANKING_WARM_UPS} others: ${spreadOf(times)} (bar ${RANKING_BAR} ms)\n` +
+    `Ranking of ${RANKED} inserts for the ${joint} joint, ${REPEATS} times after ${RANKING_WARM_UPS} others: ${spreadOf(times)} (bar ${RANKING_BAR} ms)\n` +
       `  the very first time, not compiled yet: ${first.toFixed(1)} ms`,
   );
 }
@@ -93,17 +103,27 @@ async function benchRanking() {
 async function benchChance() {
   const { sample } = /** @type {{ sample?: unknown }} */ (await importTypescript(CHANCE_ENTRY));
   if (typeof sample !== 'function') throw new Error(`${CHANCE_ENTRY} exports no function "sample".`);
+  for (const joint of JOINTS) sampleTimes(sample, joint);
+}
+
+/**
+ * @param {Function} sample
+ * @param {string} joint
+ */
+function sampleTimes(sample, joint) {
   /** @type {number[]} */
   const times = [];
   for (let run = 0; run < WARM_UPS + REPEATS; run += 1) {
     const begin = performance.now();
     /** @type {unknown} */
-    const result = Reflect.apply(sample, undefined, []);
+    const result = Reflect.apply(sample, undefined, [joint]);
     if (run >= WARM_UPS) times.push(performance.now() - begin);
     const drawn = typeof result === 'object' && result !== null && 'samples' in result ? result.samples : 0;
     if (drawn !== SAMPLED) throw new Error(`sample() did not draw ${SAMPLED} joints.`);
   }
-  console.log(`Sampling of ${SAMPLED} joints, ${REPEATS} times: ${spreadOf(times)} (bar ${CHANCE_BAR} ms)`);
+  console.log(
+    `Sampling of ${SAMPLED} times the ${joint} joint, ${REPEATS} times: ${spreadOf(times)} (bar ${CHANCE_BAR} ms)`,
+  );
 }
 
 /**

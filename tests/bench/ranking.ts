@@ -1,6 +1,7 @@
 import { recommend } from '../../src/core/recommend/recommend.ts';
 import type { Candidate, RejectedCandidate } from '../../src/core/recommend/recommendation.ts';
 import { insertRecord, jointDocument, resolved } from '../support/joints.ts';
+import { HEAVY } from './heavy-joint.ts';
 
 const INSERTS = 1000;
 
@@ -16,10 +17,15 @@ const drawer = Array.from({ length: INSERTS }, (_, index) => {
   });
 });
 
-const { joint, drawer: inserts } = resolved(jointDocument({ drawer }));
+/** The usual joint, and the one that takes longest. */
+const JOINTS = {
+  usual: resolved(jointDocument({ drawer })),
+  heavy: resolved(jointDocument({ ...HEAVY, drawer })),
+};
 
 /** Ranks a drawer of 1,000 inserts once: the ranked ones, then the rejected ones. */
-export function rank(): readonly (Candidate | RejectedCandidate)[] {
+export function rank(of: keyof typeof JOINTS): readonly (Candidate | RejectedCandidate)[] {
+  const { joint, drawer: inserts } = JOINTS[of];
   const recommendation = recommend(joint, inserts);
   if (recommendation.kind === 'stopped') throw new Error('the joint of the bench is answered');
   return [...recommendation.ranked, ...recommendation.rejected];

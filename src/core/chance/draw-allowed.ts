@@ -1,23 +1,15 @@
 import type { ChanceModel } from './chance-model.ts';
 import { BLOCK_SIZE, type Column, isConstant, type JointBlock } from './joint-block.ts';
+import { lesser } from './lesser.ts';
 import { quickExponential } from './quick-exponential.ts';
 import type { SampledMode } from './sampled-modes.ts';
 import { BETWEEN, type ScatterKind, WITHIN } from './scatter.ts';
 
-/** Writes slope times number over a column, or adds it. */
-function write(into: Column, slope: number, numbers: Column): void {
-  for (let place = 0; place < BLOCK_SIZE; place += 1) into[place] = slope * (numbers[place] ?? 0);
-}
-function add(into: Column, slope: number, numbers: Column): void {
-  for (let place = 0; place < BLOCK_SIZE; place += 1) {
-    into[place] = (into[place] ?? 0) + slope * (numbers[place] ?? 0);
-  }
-}
-function multiply(into: Column, factors: Column): void {
-  for (let place = 0; place < BLOCK_SIZE; place += 1) {
-    into[place] = (into[place] ?? 0) * (factors[place] ?? 0);
-  }
-}
+/** Columns that change nothing, where a mode has nothing to add or to multiply by. */
+const ZEROS: Column = new Float64Array(BLOCK_SIZE);
+const ONES: Column = new Float64Array(BLOCK_SIZE).fill(1);
+/** Stands where no mode of a kind is in the joint. */
+const NO_LIMIT: Column = new Float64Array(BLOCK_SIZE).fill(Number.POSITIVE_INFINITY);
 
 /** Numbers that the modes of one kind share, and how much wider than normal they scatter. */
 function sharedBy(kind: Exclude<ScatterKind, 'metal'>, { normals, widths }: JointBlock) {
@@ -31,60 +23,69 @@ function sharedBy(kind: Exclude<ScatterKind, 'metal'>, { normals, widths }: Join
   }
 }
 
-/** Writes the scatter of a set-up; that between set-ups and that within where the mode has numbers of its own. */
-function writeSetup(
-  into: Column,
-  deviation: number,
-  own: Column,
-  { numbers, widths }: ReturnType<typeof sharedBy>,
-): void {
-  if (own.length === 0) {
-    for (let place = 0; place < BLOCK_SIZE; place += 1)
-      into[place] = deviation * (numbers[place] ?? 0) * (widths[place] ?? 0);
-    return;
-  }
-  for (let place = 0; place < BLOCK_SIZE; place += 1) {
-    const number = BETWEEN * (numbers[place] ?? 0) + WITHIN * (own[place] ?? 0);
-    into[place] = deviation * number * (widths[place] ?? 0);
-  }
-}
-
 /** Logarithm of a mode's capacity over its median, by whose scatter it follows. */
 function drawScatter(mode: SampledMode, own: Column, block: JointBlock, into: Column): void {
   const { scatter, deviation, perKnurlDiameter, perWall } = mode;
-  if (scatter === 'metal') write(into, deviation, own);
-  else writeSetup(into, deviation, own, sharedBy(scatter, block));
-  if (perKnurlDiameter !== 0) add(into, perKnurlDiameter, block.normals.knurlDiameter);
-  if (perWall !== 0) add(into, perWall, block.normals.wall);
+  const knurlDiameter = perKnurlDiameter === 0 ? ZEROS : block.normals.knurlDiameter;
+  const wall = perWall === 0 ? ZEROS : block.normals.wall;
+  if (scatter === 'metal') {
+    for (let place = 0; place < BLOCK_SIZE; place += 1) {
+      const onDiameter = perKnurlDiameter * (knurlDiameter[place] ?? 0);
+      into[place] = deviation * (own[place] ?? 0) + onDiameter + perWall * (wall[place] ?? 0);
+    }
+    return;
+  }
+  const { numbers, widths } = sharedBy(scatter, block);
+  // That between set-ups and that within where the mode has numbers of its own.
+  const hasOwn = own.length > 0;
+  const [between, within, others] = hasOwn ? [BETWEEN, WITHIN, own] : [1, 0, ZEROS];
+  for (let place = 0; place < BLOCK_SIZE; place += 1) {
+    const number = between * (numbers[place] ?? 0) + within * (others[place] ?? 0);
+    const onDiameter = perKnurlDiameter * (knurlDiameter[place] ?? 0);
+    into[place] = deviation * number * (widths[place] ?? 0) + onDiameter + perWall * (wall[place] ?? 0);
+  }
 }
 
-/** From the logarithm over the median to the capacity. */
-function raise(median: number, into: Column): void {
+/** What turns a mode's capacity into the clamp force that it allows. */
+interface Allowance {
+  readonly median: number;
+  /** Of the knurl: its share of the intended bite. */
+  readonly bite: Column;
+  /** What is left of worn plastic; force per torque in the thread; of the screw, what twisting leaves. */
+  readonly times: Column;
+  readonly pull: number;
+  /** By how much the clamp force has fallen when worn plastic bears it. */
+  readonly unloaded: Column;
+}
+
+function allowanceOf(mode: SampledMode, pull: number, block: JointBlock): Allowance {
+  const { median, scatter, path, isWorn } = mode;
+  if (mode.mode === 'screw-yield')
+    return { median, bite: ONES, times: block.untwisted, pull, unloaded: ONES };
+  const bite = scatter === 'knurl' ? block.bite : ONES;
+  if (path === 'torque') return { median, bite, times: block.perThreadTorque, pull: 0, unloaded: ONES };
+  if (isWorn) return { median, bite, times: block.kept, pull, unloaded: block.unloaded };
+  return { median, bite, times: ONES, pull, unloaded: ONES };
+}
+
+/** From the logarithm over the median to the clamp force that is allowed; the least of it and of others besides. */
+function allow(
+  { median, bite, times, pull, unloaded }: Allowance,
+  into: Column,
+  { others, least }: { readonly others: Column; readonly least: Column },
+): void {
+  for (let place = 0; place < BLOCK_SIZE; place += 1) {
+    const capacity = median * quickExponential(into[place] ?? 0) * (bite[place] ?? 1);
+    const force = (capacity * (times[place] ?? 1) - pull) * (unloaded[place] ?? 1);
+    into[place] = force;
+    least[place] = lesser(force, others[place] ?? 0);
+  }
+}
+
+/** Writes the least of two columns. */
+function writeLesser(one: Column, other: Column, into: Column): void {
   for (let place = 0; place < BLOCK_SIZE; place += 1)
-    into[place] = median * quickExponential(into[place] ?? 0);
-}
-
-function divide(into: Column, by: Column): void {
-  for (let place = 0; place < BLOCK_SIZE; place += 1) into[place] = (into[place] ?? 0) / (by[place] ?? 1);
-}
-
-/** From the capacity to the clamp force that leaves room for the pull. */
-function subtract(into: Column, pull: number): void {
-  for (let place = 0; place < BLOCK_SIZE; place += 1) into[place] = (into[place] ?? 0) - pull;
-}
-
-/** The same for plastic that the time under load wears down, while the clamp force on it falls. */
-function wearDown(into: Column, pull: number, { crept, unloaded }: JointBlock): void {
-  for (let place = 0; place < BLOCK_SIZE; place += 1) {
-    into[place] = ((into[place] ?? 0) / (crept[place] ?? 1) - pull) * (unloaded[place] ?? 1);
-  }
-}
-
-/** Lowers a column to another one wherever that is less. */
-function lower(into: Column, to: Column): void {
-  for (let place = 0; place < BLOCK_SIZE; place += 1) {
-    into[place] = Math.min(into[place] ?? 0, to[place] ?? 0);
-  }
+    into[place] = lesser(one[place] ?? 0, other[place] ?? 0);
 }
 
 /**
@@ -101,28 +102,24 @@ function lower(into: Column, to: Column): void {
  */
 export function drawAllowed({ modes, pull }: ChanceModel, block: JointBlock): void {
   const { weakest, weakestPlastic, isFixed } = block;
-  weakest.fill(block.weakestFixed);
-  weakestPlastic.fill(Number.POSITIVE_INFINITY);
+  // The least so far, of metal and of plastic; undefined before the first.
+  let ofMetal = block.weakestFixed;
+  let ofPlastic: Column | undefined;
   for (const [index, mode] of modes.entries()) {
     const allowed = block.allowed[index];
     const own = block.normals.own[index];
     if (isFixed[index] || allowed === undefined || own === undefined) continue;
-    drawCapacity(mode, own, block, allowed);
-    if (mode.path === 'torque') divide(allowed, block.inThread);
-    else if (mode.isWorn) wearDown(allowed, pull, block);
-    else subtract(allowed, pull);
-    lower(mode.scatter === 'metal' ? weakest : weakestPlastic, allowed);
+    if (isConstant(mode)) allowed.fill(0);
+    else drawScatter(mode, own, block, allowed);
+    const isMetal = mode.scatter === 'metal';
+    const least = isMetal ? weakest : weakestPlastic;
+    const others = (isMetal ? ofMetal : ofPlastic) ?? allowed;
+    allow(allowanceOf(mode, pull, block), allowed, { others, least });
+    if (isMetal) ofMetal = weakest;
+    else ofPlastic = weakestPlastic;
   }
-  lower(weakest, weakestPlastic);
-}
-
-/** What a mode bears, N or N·mm. */
-function drawCapacity(mode: SampledMode, own: Column, block: JointBlock, into: Column): void {
-  if (isConstant(mode)) into.fill(mode.median);
-  else {
-    drawScatter(mode, own, block, into);
-    raise(mode.median, into);
-  }
-  if (mode.scatter === 'knurl') multiply(into, block.bite);
-  if (mode.mode === 'screw-yield') divide(into, block.torsion);
+  const [one = NO_LIMIT, other = one] = [ofMetal ?? ofPlastic, ofPlastic];
+  if (one === NO_LIMIT) weakest.set(one);
+  else writeLesser(one, other, weakest);
+  if (ofPlastic === undefined) weakestPlastic.set(NO_LIMIT);
 }

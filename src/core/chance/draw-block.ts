@@ -1,8 +1,8 @@
-import { biteFactorOf } from '../holes/bore.ts';
 import type { ChanceModel } from './chance-model.ts';
 import { drawAllowed } from './draw-allowed.ts';
 import type { Generator } from './generator.ts';
 import { BLOCK_SIZE, type Column, type JointBlock } from './joint-block.ts';
+import { heldShare } from './lesser.ts';
 import { fillNormal, normalVariate } from './normal-variate.ts';
 import { quickExponential } from './quick-exponential.ts';
 import { type Growth, SETUP_FREEDOM } from './scatter.ts';
@@ -28,8 +28,8 @@ function toolRatio(deviation: number, first: number, generator: Generator): numb
 function drawTightening(model: ChanceModel, generator: Generator, into: JointBlock): void {
   const { pitchTorque, threadTorque, headTorque, toolDeviation, torsionTaken } = model;
   const { threadFriction: inThreads, headFriction: underHeads, torsionAtNone, torsionPerFriction } = model;
-  const { normals, inThread, forcePerTorque, torsion } = into;
-  const twists = torsion.length > 0;
+  const { normals, perThreadTorque, forcePerTorque, untwisted } = into;
+  const twists = untwisted.length > 0;
   for (let place = 0; place < BLOCK_SIZE; place += 1) {
     const friction = quickExponential(
       inThreads.centre + inThreads.deviation * (normals.threadFriction[place] ?? 0),
@@ -38,13 +38,13 @@ function drawTightening(model: ChanceModel, generator: Generator, into: JointBlo
       underHeads.centre + underHeads.deviation * (normals.headFriction[place] ?? 0),
     );
     const threadPart = pitchTorque + threadTorque * friction;
-    inThread[place] = threadPart;
+    perThreadTorque[place] = 1 / threadPart;
     forcePerTorque[place] =
       toolRatio(toolDeviation, normals.tool[place] ?? 0, generator) /
       (threadPart + headTorque * headFriction);
     // See torque/yield-preload.
     if (twists)
-      torsion[place] = Math.sqrt(1 + (torsionAtNone + torsionPerFriction * friction) ** 2) / torsionTaken;
+      untwisted[place] = torsionTaken / Math.sqrt(1 + (torsionAtNone + torsionPerFriction * friction) ** 2);
   }
 }
 
@@ -57,6 +57,12 @@ function drawGrowth({ median, deviation }: Growth, numbers: Column, into: Column
   for (let place = 0; place < into.length; place += 1) {
     into[place] = 1 + median * quickExponential(deviation * (numbers[place] ?? 0));
   }
+}
+
+/** 1/(1 + g) for each joint: the share of its first value that something keeps. */
+function drawKept(growth: Growth, numbers: Column, into: Column): void {
+  drawGrowth(growth, numbers, into);
+  for (let place = 0; place < into.length; place += 1) into[place] = 1 / (into[place] ?? 1);
 }
 
 /** Clamp force that must stand right after tightening. */
@@ -80,15 +86,16 @@ function drawForceNeeded(
   }
 }
 
-/** Share of the intended bite: a knurl thinner than designed bites as little as a wider bore. */
+/** Share of the intended bite, as biteFactorOf has it: a knurl thinner than designed bites as little as a wider bore. */
 function drawBite(model: ChanceModel, { bite, normals }: JointBlock): void {
   const { knurlDiameter: knurl, intendedBore: intended, expectedBore, boreDeviation, knurlDeviation } = model;
+  const perBite = 1 / (knurl - intended);
   for (let place = 0; place < bite.length; place += 1) {
     const expected =
       expectedBore +
       boreDeviation * (normals.bore[place] ?? 0) -
       knurlDeviation * (normals.knurlDiameter[place] ?? 0);
-    bite[place] = biteFactorOf({ knurl, intended, expected });
+    bite[place] = heldShare((knurl - expected) * perBite);
   }
 }
 
@@ -110,7 +117,7 @@ export function drawBlock(model: ChanceModel, generator: Generator, into: JointB
   drawNumbers(generator, model.knurlFreedom, into);
   drawTightening(model, generator, into);
   drawBite(model, into);
-  drawGrowth(model.crept, into.normals.creep, into.crept);
+  drawKept(model.crept, into.normals.creep, into.kept);
   drawGrowth(model.lostAtEnd, into.normals.creep, into.unloaded);
   drawForceNeeded(model, into);
   drawAllowed(model, into);

@@ -60,3 +60,39 @@ export function nextBits({ state }: Generator): number {
  */
 export const uniformVariate = (generator: Generator): number =>
   ((nextBits(generator) >>> 0) + 0.5) * 2 ** -32;
+
+/**
+ * Fills an array with products of uniform numbers, each what as many single draws give, but quicker: the words of the
+ * state stay in local variables. The step is that of nextBits, and a test holds the two together.
+ *
+ * @param generator - moves on by as many steps as there are factors in all
+ * @param factors - uniform numbers in a product [-], ≥ 1
+ * @param into - written over
+ */
+export function fillProducts(generator: Generator, factors: number, into: Float64Array): void {
+  const { state } = generator;
+  let s0 = state[0] ?? 0;
+  let s1 = state[1] ?? 0;
+  let s2 = state[2] ?? 0;
+  let s3 = state[3] ?? 0;
+  for (let place = 0; place < into.length; place += 1) {
+    let product = 1;
+    for (let factor = 0; factor < factors; factor += 1) {
+      const five = Math.imul(s1, 5);
+      const bits = Math.imul((five << 7) | (five >>> 25), 9);
+      const shifted = s1 << 9;
+      s2 ^= s0;
+      s3 ^= s1;
+      s1 ^= s2;
+      s0 ^= s3;
+      s2 ^= shifted;
+      s3 = (s3 << 11) | (s3 >>> 21);
+      product *= ((bits >>> 0) + 0.5) * 2 ** -32;
+    }
+    into[place] = product;
+  }
+  state[0] = s0;
+  state[1] = s1;
+  state[2] = s2;
+  state[3] = s3;
+}

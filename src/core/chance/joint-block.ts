@@ -13,25 +13,26 @@ export interface JointBlock {
   used: number;
   /** Clamp force per torque that is dialled, 1/mm. */
   readonly forcePerTorque: Column;
-  /** Torque in the thread per clamp force, mm. */
-  readonly inThread: Column;
+  /** Clamp force per torque in the thread, 1/mm. */
+  readonly perThreadTorque: Column;
   /** Clamp force that must stand right after tightening so that enough is left. */
   readonly forceNeeded: Column;
   /** Clamp force above which each mode fails, in the order of the model. */
   readonly allowed: readonly Column[];
   /** Whether the mode's column is the same for every joint: written once. */
   readonly isFixed: readonly boolean[];
-  /** The least of these among the modes that are fixed. */
-  readonly weakestFixed: number;
+  /** The least of these among the modes that are fixed, which are of metal; absent where none is. */
+  readonly weakestFixed?: Column;
   /** The least of these among the modes of plastic, the insert's turning included, and among all. */
   readonly weakestPlastic: Column;
   readonly weakest: Column;
-  /** Share of the intended bite, and equivalent stress of the screw over the one that its capacity was found with. */
+  /** Share of the intended bite. */
   readonly bite: Column;
-  /** What the time under load does to plastic: creep factor c, and the first clamp force over the one at the end. */
-  readonly crept: Column;
+  /** What the time under load does to plastic: the share it keeps 1/c, and the first clamp force over the one at the end. */
+  readonly kept: Column;
   readonly unloaded: Column;
-  readonly torsion: Column;
+  /** Equivalent stress of the screw that its capacity was found with over the one that it has. */
+  readonly untwisted: Column;
   readonly normals: Normals;
   readonly widths: Widths;
 }
@@ -92,20 +93,21 @@ export function roomForBlock(model: ChanceModel): JointBlock {
   const wears = modes.some((mode) => mode.isWorn);
   const hasOwn = (mode: SampledMode) => !isConstant(mode) && !isScatteredAsOne(mode, modes);
   const fixed = modes.map((mode) => fixedForce(mode, pull));
+  const leastFixed = Math.min(...fixed.map((force) => force ?? Number.POSITIVE_INFINITY));
   return {
     used: BLOCK_SIZE,
     forcePerTorque: column(),
-    inThread: column(),
+    perThreadTorque: column(),
     forceNeeded: column(),
     allowed: fixed.map((force) => column().fill(force ?? Number.NaN)),
     isFixed: fixed.map((force) => force !== undefined),
-    weakestFixed: Math.min(...fixed.map((force) => force ?? Number.POSITIVE_INFINITY)),
+    ...(leastFixed === Number.POSITIVE_INFINITY ? {} : { weakestFixed: column().fill(leastFixed) }),
     weakestPlastic: column(),
     weakest: column(),
     bite: columnIf(knurl),
-    crept: columnIf(wears),
+    kept: columnIf(wears),
     unloaded: columnIf(wears),
-    torsion: columnIf(modes.some(({ mode }) => mode === 'screw-yield')),
+    untwisted: columnIf(modes.some(({ mode }) => mode === 'screw-yield')),
     normals: {
       tool: column(),
       threadFriction: column(),

@@ -1,4 +1,4 @@
-import { type Generator, uniformVariate } from './generator.ts';
+import { fillProducts, type Generator, uniformVariate } from './generator.ts';
 import { normalVariate } from './normal-variate.ts';
 import { quickLogarithm } from './quick-logarithm.ts';
 
@@ -21,7 +21,14 @@ export function studentScale(generator: Generator, degrees: number): number {
   return Math.sqrt(degrees / (odd - 2 * quickLogarithm(product)));
 }
 
-/** Fills an array with such widths: quicker than one by one. */
+/** Fills an array with such widths: quicker than one by one where no normal number is asked for in between. */
 export function fillStudentScale(generator: Generator, degrees: number, into: Float64Array): void {
-  for (let place = 0; place < into.length; place += 1) into[place] = studentScale(generator, degrees);
+  if (degrees % 2 === 1) {
+    for (let place = 0; place < into.length; place += 1) into[place] = studentScale(generator, degrees);
+    return;
+  }
+  fillProducts(generator, degrees / 2, into);
+  for (let place = 0; place < into.length; place += 1) {
+    into[place] = Math.sqrt(degrees / (-2 * quickLogarithm(into[place] ?? 1)));
+  }
 }

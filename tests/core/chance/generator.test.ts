@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import {
+  fillProducts,
   type Generator,
   nextBits,
   seededGenerator,
@@ -64,4 +65,23 @@ describe('uniformVariate', () => {
     expect(greatest).toBeLessThan(1);
     expect(greatest).toBeGreaterThan(0.9999);
   });
+});
+
+describe('fillProducts', () => {
+  test.each([1, 3])(
+    'gives the products of %i single draws, and leaves the generator where they do',
+    (factors) => {
+      const products = new Float64Array(200);
+      const filled = seededGenerator(31);
+      fillProducts(filled, factors, products);
+      const single = seededGenerator(31);
+      const productOfDraws = () => {
+        let product = 1;
+        for (let factor = 0; factor < factors; factor += 1) product *= uniformVariate(single);
+        return product;
+      };
+      expect([...products]).toEqual(Array.from(products, productOfDraws));
+      expect(filled.state).toEqual(single.state);
+    },
+  );
 });

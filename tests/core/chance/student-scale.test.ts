@@ -27,10 +27,12 @@ describe('studentScale', () => {
 });
 
 describe('fillStudentScale', () => {
-  test('gives what single draws give', () => {
+  test.each([1, 2, 4, 5, 12])('gives what single draws give, with %i degrees of freedom', (degrees) => {
     const filled = new Float64Array(300);
-    fillStudentScale(seededGenerator(4), 4, filled);
+    const at = seededGenerator(4);
+    fillStudentScale(at, degrees, filled);
     const generator = seededGenerator(4);
-    expect([...filled]).toEqual(Array.from({ length: 300 }, () => studentScale(generator, 4)));
+    expect([...filled]).toEqual(Array.from({ length: 300 }, () => studentScale(generator, degrees)));
+    expect(at.state).toEqual(generator.state);
   });
 });
