@@ -51,8 +51,12 @@ export function sectionControls({ joint, assessment }: Drawn, host: Host, insert
     'layer-height': yours('layerHeight'),
     'line-width': yours('lineWidth'),
     infill: yours('infill'),
-    'insert-length': <MeasuredControl insert={insertIndex} reading="length_mm" place={PLACE} />,
-    'knurl-diameter': <MeasuredControl insert={insertIndex} reading="knurlDiameter_mm" place={PLACE} />,
+    'insert-length': (
+      <MeasuredControl insert={insertIndex} reading="length_mm" place={PLACE} slot={DRAWING_SLOT} />
+    ),
+    'knurl-diameter': (
+      <MeasuredControl insert={insertIndex} reading="knurlDiameter_mm" place={PLACE} slot={DRAWING_SLOT} />
+    ),
     'screw-choice': <ScrewLengthChoice place={PLACE} layout="bare" />,
     well: follows(hole.well, 'Well below the insert', lengthNumber(hole.well.value)),
     floor: follows(hole.floor, 'Floor under the hole', lengthNumber(hole.floor.value)),
