@@ -15,6 +15,9 @@ const COUNTED_MEANINGS: Readonly<Record<string, string>> = {
   Q: 'squares about the mean of size',
 };
 
+/** Sums over the screws of a pattern. */
+const OVER_SCREWS = /^S_[xyuvr]$/;
+
 export interface SymbolPlace {
   readonly unit?: CoreUnit;
   /** Symbol of the quantity whose formula it stands in. */
@@ -27,12 +30,13 @@ export interface SymbolPlace {
 export function meaningOfSymbol(symbol: string, place: SymbolPlace = {}): string | undefined {
   const keys = [`${symbol}@${place.within}`, `${symbol}@${place.source}`, `${symbol} ${place.unit}`, symbol];
   const key = keys.find((candidate) => Object.hasOwn(MEANINGS, candidate));
-  return key === undefined ? meaningOfCounted(symbol) : MEANINGS[key];
+  return key === undefined ? meaningOfCounted(symbol, place) : MEANINGS[key];
 }
 
-function meaningOfCounted(symbol: string): string | undefined {
+function meaningOfCounted(symbol: string, { within = '' }: SymbolPlace): string | undefined {
   const { of, place } = COUNTED.exec(symbol)?.groups ?? {};
-  return of === undefined ? undefined : `${COUNTED_MEANINGS[of]} ${place}`;
+  if (of === undefined) return undefined;
+  return `${OVER_SCREWS.test(within) ? 'arm of screw' : COUNTED_MEANINGS[of]} ${place}`;
 }
 
 export const meaningOf = (derived: Derived, within?: string): string =>

@@ -152,16 +152,23 @@ function aboutEdges(on: LoadOnScrew, edge: Extract<Pivot, { kind: 'edge' }>): re
   return [...turned('y', x, x.value), ...turned('x', y, -y.value)];
 }
 
-const sumOfSquares = (symbol: string, places: readonly number[]): Entry =>
-  entryFrom({
+/** More arms than these are summed up in their number. */
+const LISTED_ARMS = 12;
+
+const sumOfSquares = (symbol: string, places: readonly number[]): Entry => {
+  const isListed = places.length <= LISTED_ARMS;
+  return entryFrom({
     symbol,
     value: places.reduce((sum, place) => sum + place ** 2, 0),
     unit: 'mm²',
-    formula: 'sum of the squares of the arms of all screws',
-    entries: [entry('n', places.length, '-')],
+    formula: isListed ? 'Σx²' : 'sum of the squares of the arms of all screws',
+    entries: isListed
+      ? places.map((place, index) => entry(`x_${index + 1}`, place, 'mm'))
+      : [entry('n', places.length, '-')],
     source: 'elasticity',
     standing: 'published',
   });
+};
 
 /** A sum of terms, without those that are nothing. */
 function summed(symbol: string, [first, ...others]: readonly Term[]): Derived {
