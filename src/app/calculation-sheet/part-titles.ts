@@ -8,7 +8,8 @@ const TITLES = {
   host: 'Strengths of the printed part',
   seat: 'Screw and grip',
   preload: 'Clamp force left after the time',
-  torque: 'The torque',
+  torque: 'The least torque',
+  dial: 'The dial',
   remarks: 'Numbers of what to know',
   loads: 'Limits against their loads, at the dialled torque',
 } as const;
@@ -18,6 +19,8 @@ export function titleOfPart(id: PartId): string {
   switch (id.kind) {
     case 'mode':
       return nameOfMode(id.mode);
+    case 'allowed':
+      return `${nameOfMode(id.mode)}: most torque`;
     case 'state':
       return `${titleOfState(id.state)}, ${conditionOfState(id.state)}`;
     default:
@@ -27,4 +30,4 @@ export function titleOfPart(id: PartId): string {
 
 /** The same for every joint; a key for lists. */
 export const keyOfPart = (id: PartId): string =>
-  id.kind === 'mode' ? id.mode : id.kind === 'state' ? id.state.id : id.kind;
+  'mode' in id ? `${id.kind} ${id.mode}` : id.kind === 'state' ? id.state.id : id.kind;

@@ -20,8 +20,20 @@ export interface Calculation {
 
 /** What a part of the sheet is about. */
 export type PartId =
-  | { readonly kind: 'insert' | 'hole' | 'host' | 'seat' | 'torque' | 'preload' | 'loads' | 'remarks' }
-  | { readonly kind: 'mode'; readonly mode: FailureMode }
+  | {
+      readonly kind:
+        | 'insert'
+        | 'hole'
+        | 'host'
+        | 'seat'
+        | 'torque'
+        | 'dial'
+        | 'preload'
+        | 'loads'
+        | 'remarks';
+    }
+  /** What a mode bears, and the torque that it allows. */
+  | { readonly kind: 'mode' | 'allowed'; readonly mode: FailureMode }
   | { readonly kind: 'state'; readonly state: ServiceState };
 
 /** What a part of the joint bears, or what is left, against what is asked of it. */
@@ -57,7 +69,9 @@ export function partsOf({ joint, assessment, notices, hold }: Calculation): read
       part({ kind: 'mode', mode }, [capacity.median, capacity.characteristic]),
     ),
     part({ kind: 'preload' }, [assessment.preloadLeft]),
-    part({ kind: 'torque' }, torqueNumbers(assessment)),
+    part({ kind: 'torque' }, [assessment.torque.least]),
+    ...limits.flatMap(({ mode, allows }) => (allows ? [part({ kind: 'allowed', mode }, [allows])] : [])),
+    part({ kind: 'dial' }, dialNumbers(assessment)),
     part({ kind: 'loads' }, [], limits.map(checkOf)),
     ...(hold?.states ?? []).map((state) =>
       part(
@@ -137,10 +151,8 @@ function seatNumbers(joint: Joint, { screw, dimensions, hole }: JointAssessment)
   return [screw.grip, least, greatest];
 }
 
-function torqueNumbers({ torque, limits, loadReserve }: JointAssessment): readonly Derived[] {
+function dialNumbers({ torque, loadReserve }: JointAssessment): readonly Derived[] {
   return [
-    torque.least,
-    ...limits.flatMap(({ allows }) => allows ?? []),
     torque.most,
     ...(torque.kind === 'window' ? settingNumbers(torque) : []),
     ...(loadReserve === undefined ? [] : [loadReserve]),
