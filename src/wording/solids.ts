@@ -21,9 +21,8 @@ export const LIE_NAMES = {
 
 const DEGREES_PER_RADIAN = 180 / Math.PI;
 
-/** How the axis lies, with its lean where it is neither upright nor lying: "oblique, 32°". */
-export const axisText = ({ lie, tilt }: Pick<FoundHole, 'lie' | 'tilt'>): string =>
-  lie === 'oblique' ? `${LIE_NAMES[lie]}, ${whole(tilt * DEGREES_PER_RADIAN)}°` : LIE_NAMES[lie];
+/** The angle between the axis and z: "32°". */
+export const leanText = ({ tilt }: Pick<FoundHole, 'tilt'>): string => `${whole(tilt * DEGREES_PER_RADIAN)}°`;
 
 const MOUTHS = {
   open: '',

@@ -82,15 +82,20 @@ describe('HoleFinder', () => {
       ...HOLE,
       lie: 'oblique',
       tilt: 0.5585,
+      direction: { x: 0.53, y: 0, z: -0.848 },
       ends: { mouth: 'wider', far: 'open' },
       mouth: { x: 12.25, y: -8.5, z: 7 },
     };
-    shown(() => Promise.resolve({ kind: 'done', output: found([HOLE, leaning]) }));
+    const user = shown(() => Promise.resolve({ kind: 'done', output: found([HOLE, leaning]) }));
     fireEvent.change(field(), { target: { files: [part()] } });
     // Below each row stands the empty one that its calculations open in.
     const [, one, , other] = within(await screen.findByRole('table')).getAllByRole('row');
     expect(one).toHaveTextContent(/upright\s*blind\s*3\.0, 4\.0, 9\.0/);
     expect(other).toHaveTextContent(/oblique, 32°\s*wider mouth, through\s*12\.25, [−-]8\.5, 7\.0/);
+    await user.click(screen.getByRole('button', { name: 'Hole 2, lean of the axis, 32°, open derivation' }));
+    expect(screen.getByRole('region', { name: /^Derivation: Hole 2, lean/ })).toHaveTextContent(
+      'sine of the angle between the axis and z, the direction of printing = 0.53',
+    );
   });
   test('says why a file is not read, and keeps the joint', async () => {
     const refusal = { code: 'truncated', bytes: 900, expected: 1284 } as const;

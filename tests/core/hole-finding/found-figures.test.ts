@@ -21,7 +21,7 @@ const HOLE: FoundHole = {
 };
 
 describe('foundFigures', () => {
-  const { cornerDiameter, acrossFlats, depth, mouth } = foundFigures(HOLE);
+  const { cornerDiameter, acrossFlats, depth, lean, mouth } = foundFigures(HOLE);
   test('are the sizes that were found; the depth is the wall and both chamfers', () => {
     expect([cornerDiameter.value, acrossFlats.value]).toEqual([4.45, 4.41]);
     expect([mouth.x.value, mouth.y.value, mouth.z.value]).toEqual([3.1, -4.2, 9.3]);
@@ -29,8 +29,16 @@ describe('foundFigures', () => {
     expectRelative(depth.value, 7);
     expectRelative(evaluated(depth) ?? Number.NaN, 7);
   });
+  test('of an upright hole lean by nothing, of one along 0.48, −0.36, −0.8 by a sine of 0.6 (hand calculation)', () => {
+    expect(lean.value).toBe(0);
+    const oblique = { ...HOLE, lie: 'oblique', direction: { x: 0.48, y: -0.36, z: -0.8 } } as const;
+    const { lean: leaning } = foundFigures(oblique);
+    expectRelative(leaning.value, 0.6);
+    expectRelative(evaluated(leaning) ?? Number.NaN, 0.6);
+    expectRelative(Math.acos(0.8), Math.asin(leaning.value));
+  });
   test('have a meaning for each symbol', () => {
-    for (const one of [cornerDiameter, acrossFlats, depth, mouth.x, mouth.y, mouth.z]) {
+    for (const one of [cornerDiameter, acrossFlats, depth, lean, mouth.x, mouth.y, mouth.z]) {
       expect(meaningOf(one)).not.toBe(one.symbol);
       for (const entry of one.entries) expect(meaningOfEntry(entry, one)).not.toBe(entry.symbol);
     }

@@ -2,7 +2,7 @@ import { foundFigures } from '../../../core/hole-finding/found-figures.ts';
 import type { FoundHole } from '../../../core/hole-finding/hole.ts';
 import type { Derived } from '../../../core/sources/derived.ts';
 import { diameterNumber, lengthNumber } from '../../../wording/amount.ts';
-import { axisText, endsText } from '../../../wording/solids.ts';
+import { endsText, LIE_NAMES, leanText } from '../../../wording/solids.ts';
 import { ComputedValue } from '../../derivation/computed-value.tsx';
 import { DerivationRow, DerivationSlot } from '../../derivation/derivation-slot.tsx';
 import styles from './hole-finder.module.css';
@@ -70,7 +70,7 @@ interface HoleRowProps {
 }
 
 function HoleRow({ hole, number, onUse }: HoleRowProps) {
-  const { cornerDiameter, acrossFlats, depth, mouth } = foundFigures(hole);
+  const { cornerDiameter, acrossFlats, depth, lean, mouth } = foundFigures(hole);
   const slot = `found hole ${number}`;
   const shown = (of: Derived, text: string, what: string) => (
     <ComputedValue derived={of} text={text} label={`Hole ${number}, ${what}, ${text} mm`} />
@@ -86,7 +86,19 @@ function HoleRow({ hole, number, onUse }: HoleRowProps) {
         <td>{shown(acrossFlats, diameterNumber(acrossFlats.value), 'diameter across flats')}</td>
         <td>{length(depth, 'depth')}</td>
         <td>{hole.facets}</td>
-        <td>{axisText(hole)}</td>
+        <td>
+          {LIE_NAMES[hole.lie]}
+          {hole.lie === 'oblique' && (
+            <>
+              {', '}
+              <ComputedValue
+                derived={lean}
+                text={leanText(hole)}
+                label={`Hole ${number}, lean of the axis, ${leanText(hole)}`}
+              />
+            </>
+          )}
+        </td>
         <td>{endsText(hole)}</td>
         <td>
           {length(mouth.x, 'x of the mouth')}, {length(mouth.y, 'y of the mouth')},{' '}
