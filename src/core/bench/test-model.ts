@@ -10,8 +10,9 @@ import type { AnswerableJoint } from '../joint/stop.ts';
 import { type Bond, deviationOfRange, UNTESTED } from '../pull-out/bond.ts';
 import { knurlShearForce } from '../pull-out/knurl-shear.ts';
 import { torqueOut } from '../pull-out/torque-out.ts';
+import { frictionDiameter } from '../screws/head-bearing.ts';
 import type { FrictionRange } from '../screws/screw.ts';
-import { type Derived, entry, entryFrom } from '../sources/derived.ts';
+import { type Derived, entry, entryFrom, withWays } from '../sources/derived.ts';
 import { threadShareOfTorque } from '../torque/tightening-torque.ts';
 import type { BenchTest } from './bench-test.ts';
 
@@ -81,12 +82,28 @@ export function testModel(
 /** Middle of a range of friction: half of all lie below. */
 const middleOf = ({ low, high }: FrictionRange): number => Math.sqrt(low * high);
 
+/** The same, put into a formula under its symbol, with its way. */
+const middleFriction = (symbol: 'μ_G' | 'μ_K', range: FrictionRange): Derived => ({
+  symbol,
+  value: middleOf(range),
+  unit: '-',
+  formula: `√(${symbol}l · ${symbol}h)`,
+  entries: [entry(`${symbol}l`, range.low, '-'), entry(`${symbol}h`, range.high, '-')],
+  source: 'own-model',
+  standing: 'estimate',
+});
+
 function turnedByScrew(torque: Derived, joint: AnswerableJoint): TestModel {
-  const { threadFriction, headFriction, bearingDiameter } = torqueToForce(joint, surroundingsOf(joint));
+  const surroundings = surroundingsOf(joint);
+  const { threadFriction, headFriction, bearingDiameter } = torqueToForce(joint, surroundings);
   const { thread } = joint.screw;
   const shareAt = (inThread: number, underHead: number): Derived =>
     threadShareOfTorque({ thread, threadFriction: inThread, headFriction: underHead, bearingDiameter });
-  const share = shareAt(middleOf(threadFriction), middleOf(headFriction));
+  const share = withWays(shareAt(middleOf(threadFriction), middleOf(headFriction)), {
+    D_Km: frictionDiameter(surroundings.bearingFace),
+    μ_G: middleFriction('μ_G', threadFriction),
+    μ_K: middleFriction('μ_K', headFriction),
+  });
   const most = shareAt(threadFriction.high, headFriction.low).value;
   const least = shareAt(threadFriction.low, headFriction.high).value;
   return {

@@ -34,6 +34,15 @@ describe('testModel', () => {
   test('of a turn is half a knurl diameter times that', () => {
     const turned = modelOf({ kind: 'torque-out', unit: 'N·m', value: 1.3, result: 'insert-turned' });
     expectRelative(turned.load.value, (modelOf().load.value * 4.93) / 2);
+    const jacked = modelOf({ kind: 'jack-out-torque', unit: 'N·m', value: 1.3, result: 'insert-turned' });
+    expectWays([jacked.load]);
+    const share = jacked.load.entries.find(({ symbol }) => symbol === 'a');
+    const put = wayTo(share)?.entries.filter(({ symbol }) => ['μ_G', 'μ_K', 'D_Km'].includes(symbol));
+    expect(put?.map((one) => wayTo(one)?.formula)).toEqual([
+      '√(μ_Gl · μ_Gh)',
+      '√(μ_Kl · μ_Kh)',
+      '(d_w + d_h)/2',
+    ]);
   });
   test('of a jack-out goes through the middle of the friction, whose range blurs it', () => {
     const { load, ownDeviation } = modelOf({ kind: 'jack-out-torque', unit: 'N·m', value: 0.9 });
