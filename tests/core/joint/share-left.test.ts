@@ -99,9 +99,8 @@ describe('shareLeft', () => {
       const shown = shareLeft(loop, crept, KNOWN);
       expect(shown).toMatchObject({ symbol: 'R_F', formula, value: shareLeftOf(loop, crept, KNOWN) });
       expectRelative(evaluated(shown) ?? 0, shown.value);
-      for (const one of shown.entries) {
-        if (one.symbol !== 't') expect([one.symbol, wayOf(one)?.value]).toEqual([one.symbol, one.value]);
-      }
+      const computed = shown.entries.filter(({ symbol }) => symbol !== 't');
+      expect(computed.map((one) => wayOf(one)?.value)).toEqual(computed.map(({ value }) => value));
     },
   );
   test('without plastic says that nothing is lost', () => {
